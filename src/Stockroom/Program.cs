@@ -1,0 +1,6 @@
+namespace Stockroom;
+
+internal static class Program
+{
+    private static int Main() => 0;
+}

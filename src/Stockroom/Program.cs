@@ -1,6 +1,8 @@
+using Stockroom.Verbs;
+
 namespace Stockroom;
 
 internal static class Program
 {
-    private static int Main() => 0;
+    private static int Main(string[] args) => CommandLine.Run(args, Surroundings.OfThisProcess());
 }

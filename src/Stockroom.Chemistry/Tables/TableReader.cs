@@ -14,7 +14,7 @@ public static class TableReader
     public static Table ReadFacts(string name, string text, params ReadOnlySpan<string> columns) =>
         Read(name, text, columns, withProvenance: true);
 
-    /// <summary>Reads a table that a keeper wrote (a collection, an import), in which a source column is not asked for.</summary>
+    /// <summary>Reads a table that a keeper wrote (a collection, an import), in which a source column is not asked for and cells missing at the end of a row are empty.</summary>
     /// <exception cref="TableException">The text breaks the format or lacks a column.</exception>
     public static Table ReadPlain(string name, string text, params ReadOnlySpan<string> columns) =>
         Read(name, text, columns, withProvenance: false);
@@ -39,6 +39,8 @@ public static class TableReader
                 continue;
             }
 
+            if (!withProvenance && cells.Length < header.Count)
+                cells = [.. cells, .. Enumerable.Repeat("", header.Count - cells.Length)];
             if (cells.Length != header.Count)
                 throw new TableException(name, i + 1, null, $"has {cells.Length} cells where the header has {header.Count} columns");
             var row = new TableRow(name, i + 1, header, cells);

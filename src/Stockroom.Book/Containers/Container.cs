@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Stockroom.Chemistry.Catalogue;
+
+namespace Stockroom.Book.Containers;
+
+/// <summary>One physical thing on a shelf, as the ledger's entries make it. Amounts are booked, never computed losses.</summary>
+public sealed record Container
+{
+    public required ContainerId Id { get; init; }
+
+    /// <summary>As the catalogue names it; for an orphan what the keeper calls it.</summary>
+    public required string ContentName { get; init; }
+
+    /// <summary>Composition of a home-made mixture when it was booked; null where the catalogue knows the content by name.</summary>
+    public IReadOnlyList<PartShare>? Parts { get; init; }
+
+    public MatterState? State { get; init; }
+
+    /// <summary>True if nobody knows what it is.</summary>
+    public bool IsOrphan { get; init; }
+
+    /// <summary>What is to be seen on an orphan.</summary>
+    public string? Seen { get; init; }
+
+    public string? FoundBy { get; init; }
+
+    public string? Vessel { get; init; }
+
+    public string? Closure { get; init; }
+
+    /// <summary>Null without a cover.</summary>
+    public Cover? Cover { get; init; }
+
+    public string? Packing { get; init; }
+
+    public required string PlaceId { get; init; }
+
+    public required Lot Lot { get; init; }
+
+    /// <summary>The quantity received, as typed.</summary>
+    public string? Quantity { get; init; }
+
+    public BookedDensity? Density { get; init; }
+
+    /// <summary>Booked net mass in g: received and filled in, less draws. Weigh-ins do not change it. Null where unknown.</summary>
+    public decimal? NetGrams { get; init; }
+
+    public decimal? TareGrams { get; init; }
+
+    /// <summary>The last gross mass on a balance in g, at receipt or by a weigh-in.</summary>
+    public decimal? LastGrossGrams { get; init; }
+
+    public ImmutableList<Weighing> Weighings { get; init; } = [];
+
+    public ImmutableList<Draw> Draws { get; init; } = [];
+
+    public ImmutableList<Fill> Fills { get; init; } = [];
+
+    public ImmutableList<Assay> Assays { get; init; } = [];
+
+    /// <summary>The last test of each sort.</summary>
+    public ImmutableSortedDictionary<string, TestResult> LastTested { get; init; } = ImmutableSortedDictionary.Create<string, TestResult>(StringComparer.Ordinal);
+
+    public required DateOnly ReceivedOn { get; init; }
+
+    /// <summary>Day it was first opened; null if never.</summary>
+    public DateOnly? OpenedOn { get; init; }
+
+    public DateOnly? SealedOn { get; init; }
+
+    /// <summary>Why nobody may touch it; null if it may be handled.</summary>
+    public string? HandsOff { get; init; }
+
+    public DateOnly? LabelPrintedOn { get; init; }
+
+    public DateOnly? RetiredOn { get; init; }
+
+    public string? RetiredBecause { get; init; }
+
+    /// <summary>Numbers of the entries that made it so, corrections among them.</summary>
+    public ImmutableList<long> History { get; init; } = [];
+
+    public bool IsRetired => RetiredOn is not null;
+
+    /// <summary>Day the content was made, where that was said; else the day it was received.</summary>
+    public DateOnly MadeOn => Lot.MadeOn ?? ReceivedOn;
+
+    /// <summary>Day of the last entry that changed it; an earlier one makes the book fold anew.</summary>
+    internal DateOnly LastDay { get; init; } = DateOnly.MinValue;
+}

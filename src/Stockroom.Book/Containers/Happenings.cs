@@ -1,0 +1,16 @@
+namespace Stockroom.Book.Containers;
+
+/// <summary>A dated gross mass in g, with the balance's readability in g and the temperature, where known.</summary>
+public sealed record Weighing(long Entry, DateOnly On, decimal GrossGrams, decimal? ReadabilityGrams, decimal? TemperatureCelsius);
+
+/// <summary>What was taken out: as typed, in g, and into which container where it was decanted.</summary>
+public sealed record Draw(long Entry, DateOnly On, string Quantity, decimal Grams, ContainerId? Into);
+
+/// <summary>What was decanted in, in g, and from where.</summary>
+public sealed record Fill(long Entry, DateOnly On, string Quantity, decimal Grams, ContainerId From);
+
+/// <summary>A test and what it showed ("peroxides": "25 mg/L").</summary>
+public sealed record TestResult(long Entry, DateOnly On, string Result);
+
+/// <summary>A measured strength, in per cent by mass of one substance.</summary>
+public sealed record Assay(long Entry, DateOnly On, string Substance, decimal Percent, string? Method);

@@ -1,0 +1,34 @@
+using Stockroom.Book.Encoding;
+using Stockroom.Book.Places;
+
+namespace Stockroom.Book.Entries;
+
+/// <summary>How a place's limits are written in an entry.</summary>
+internal static class PlaceLimitsFields
+{
+    public static PlaceLimits Read(EntryReader r) => new()
+    {
+        HeightMetres = r.NumberOrNull("height_m"),
+        Position = (int?)r.IntegerOrNull("position"),
+        MeanCelsius = r.NumberOrNull("mean_c"),
+        MinCelsius = r.NumberOrNull("min_c"),
+        MaxCelsius = r.NumberOrNull("max_c"),
+        SwingKelvin = r.NumberOrNull("swing_k"),
+        LeakTight = r.FlagOrNull("leak_tight"),
+        MaxLoadKilograms = r.NumberOrNull("max_load_kg"),
+        MaxContainers = (int?)r.IntegerOrNull("max_containers"),
+    };
+
+    public static void Write(PlaceLimits limits, EntryWriter w)
+    {
+        w.Number("height_m", limits.HeightMetres);
+        w.Integer("position", limits.Position);
+        w.Number("mean_c", limits.MeanCelsius);
+        w.Number("min_c", limits.MinCelsius);
+        w.Number("max_c", limits.MaxCelsius);
+        w.Number("swing_k", limits.SwingKelvin);
+        w.Flag("leak_tight", limits.LeakTight);
+        w.Number("max_load_kg", limits.MaxLoadKilograms);
+        w.Integer("max_containers", limits.MaxContainers);
+    }
+}

@@ -1,0 +1,95 @@
+using QRCoder;
+using Stockroom.Labels.Drawings;
+
+namespace Stockroom.Labels.Codes;
+
+/// <summary>A QR code's module matrix and the size it is printed at.</summary>
+/// <param name="Text">Exactly what a reader returns.</param>
+/// <param name="Modules">Dark modules, row by row, without quiet zone.</param>
+/// <param name="ModuleMm">Edge of one module.</param>
+/// <param name="ErrorCorrection">L, M, Q or H (ISO/IEC 18004: about 7, 15, 25, 30 % of code words recoverable).</param>
+public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, char ErrorCorrection)
+{
+    /// <summary>Width of the quiet zone on each side (ISO/IEC 18004: 4X).</summary>
+    public const int QuietModules = 4;
+
+    /// <summary>One dot of a 203 dpi label printer.</summary>
+    public const double DotMm = 25.4 / 203;
+
+    /// <summary>At least three dots a module, so that the coarsest usual printer draws every module.</summary>
+    public const int LeastDots = 3;
+
+    public int Count => Modules.GetLength(0);
+
+    /// <summary>Edge of the printed square, quiet zone included.</summary>
+    public double EdgeMm => (Count + (2 * QuietModules)) * ModuleMm;
+
+    /// <summary>
+    /// The richest text that fits a square of <paramref name="edgeMm"/>: all words, then fewer, lastly the id alone; with the
+    /// most error correction that still allows modules of three dots. Null where not even the id fits.
+    /// </summary>
+    /// <param name="id">Container id, or null for a sample.</param>
+    /// <param name="words">Plain words: what it is and its worst hazard.</param>
+    /// <param name="edgeMm">Room for the code with its quiet zone.</param>
+    public static QrSymbol? Fit(string? id, string words, double edgeMm)
+    {
+        foreach (var text in QrText.From(id, words))
+        {
+            foreach (var level in Levels)
+            {
+                if (LargestThatFits(text, level, edgeMm) is { } symbol)
+                {
+                    return symbol;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The dark modules as one path, its quiet zone's top left corner at <paramref name="topLeft"/>.</summary>
+    public Group Draw(Position topLeft)
+    {
+        var quiet = QuietModules * ModuleMm;
+        var path = ModuleOutline.Trace(Modules).Transform(ModuleMm, topLeft.X + quiet, topLeft.Y + quiet);
+        return new Group("QR", new Box(topLeft.X, topLeft.Y, EdgeMm, EdgeMm), [new FilledPath(path, Ink.Black)]);
+    }
+
+    private static readonly QRCodeGenerator.ECCLevel[] Levels =
+        [QRCodeGenerator.ECCLevel.Q, QRCodeGenerator.ECCLevel.M, QRCodeGenerator.ECCLevel.L];
+
+    private static QrSymbol? LargestThatFits(string text, QRCodeGenerator.ECCLevel level, double edgeMm)
+    {
+        QRCodeData data;
+        try
+        {
+            data = QRCodeGenerator.GenerateQrCode(text, level, forceUtf8: false, utf8BOM: false, QRCodeGenerator.EciMode.Default);
+        }
+        catch (QRCoder.Exceptions.DataTooLongException)
+        {
+            return null;
+        }
+
+        using (data)
+        {
+            // The library's matrix already carries its own quiet zone of four modules.
+            var count = data.ModuleMatrix.Count - (2 * QuietModules);
+            var dots = (int)Math.Floor((edgeMm / (count + (2 * QuietModules)) / DotMm) + 1e-9);
+            if (dots < LeastDots)
+            {
+                return null;
+            }
+
+            var modules = new bool[count, count];
+            for (var row = 0; row < count; row++)
+            {
+                for (var column = 0; column < count; column++)
+                {
+                    modules[row, column] = data.ModuleMatrix[row + QuietModules][column + QuietModules];
+                }
+            }
+
+            return new QrSymbol(text, modules, dots * DotMm, level.ToString()[0]);
+        }
+    }
+}

@@ -1,0 +1,42 @@
+namespace Stockroom.Labels.Drawings;
+
+/// <summary>Moves drawn items to where they stand on a sheet.</summary>
+public static class Placement
+{
+    public static DrawingItem MovedBy(this DrawingItem item, double dx, double dy) => item switch
+    {
+        FilledPath filled => filled with { Path = filled.Path.Transform(1, dx, dy) },
+        StrokedPath stroked => stroked with { Path = stroked.Path.Transform(1, dx, dy) },
+        TextRun text => text with { Baseline = text.Baseline.Offset(dx, dy) },
+        Group group => group with { Area = group.Area.Offset(dx, dy), Items = group.Items.MovedBy(dx, dy) },
+        Clipped clipped => clipped with { Window = clipped.Window.Offset(dx, dy), Items = clipped.Items.MovedBy(dx, dy) },
+        _ => throw new ArgumentOutOfRangeException(nameof(item), item.GetType().Name, "no such drawing item"),
+    };
+
+    public static IReadOnlyList<DrawingItem> MovedBy(this IReadOnlyList<DrawingItem> items, double dx, double dy) =>
+        [.. items.Select(i => i.MovedBy(dx, dy))];
+
+    /// <summary>All items with groups and clippings opened, in drawing order.</summary>
+    public static IEnumerable<DrawingItem> Leaves(this IEnumerable<DrawingItem> items)
+    {
+        foreach (var item in items)
+        {
+            var inner = item switch
+            {
+                Group group => group.Items,
+                Clipped clipped => clipped.Items,
+                _ => null,
+            };
+            if (inner is null)
+            {
+                yield return item;
+                continue;
+            }
+
+            foreach (var leaf in inner.Leaves())
+            {
+                yield return leaf;
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using System.Collections.Frozen;
+
+namespace Stockroom.Labels.Fonts;
+
+/// <summary>The two weights of the one family that labels are set in.</summary>
+public enum Face
+{
+    Regular,
+    Bold,
+}
+
+/// <summary>An embedded face with its real metrics; lengths are in ems (1 em = the type size).</summary>
+public sealed class LabelFont
+{
+    /// <summary>Family name as the output formats see it.</summary>
+    public const string Family = "Roboto Condensed";
+
+    private static readonly Lazy<LabelFont> Regular = new(() => Load("RobotoCondensed-Regular.ttf"));
+    private static readonly Lazy<LabelFont> Bold = new(() => Load("RobotoCondensed-Bold.ttf"));
+
+    private readonly FrozenDictionary<int, double> _advances;
+
+    private LabelFont(ReadOnlyMemory<byte> file)
+    {
+        File = file;
+        var reader = new TrueTypeReader(file);
+        _advances = reader.AdvancesEm().ToFrozenDictionary();
+        (AscentEm, DescentEm) = reader.VerticalExtentEm();
+        (XHeightEm, CapHeightEm) = reader.LetterHeightsEm();
+    }
+
+    /// <summary>The TrueType file itself.</summary>
+    public ReadOnlyMemory<byte> File { get; }
+
+    public double AscentEm { get; }
+
+    /// <summary>Depth below the baseline, positive.</summary>
+    public double DescentEm { get; }
+
+    /// <summary>Height of a lower-case x, the measure by which CLP Annex I 1.2.1.5 states letter sizes.</summary>
+    public double XHeightEm { get; }
+
+    public double CapHeightEm { get; }
+
+    public static LabelFont Of(Face face) => face == Face.Bold ? Bold.Value : Regular.Value;
+
+    public bool Has(int codePoint) => _advances.ContainsKey(codePoint);
+
+    /// <summary>Set width of one line. A character without a glyph counts as an em; clean the text first.</summary>
+    public double WidthMm(ReadOnlySpan<char> text, double sizeMm)
+    {
+        var em = 0.0;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            em += _advances.GetValueOrDefault(rune.Value, 1.0);
+        }
+
+        return em * sizeMm;
+    }
+
+    private static LabelFont Load(string name) => new(EmbeddedFile.Bytes("Fonts." + name));
+}

@@ -1,0 +1,44 @@
+using Stockroom.Labels.Codes;
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Fonts;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>The identity corner: the code at the top right, the id under it in figures a person can read.</summary>
+internal static class CodeBlock
+{
+    private const double LargestIdMm = 5;
+
+    /// <summary>White between the corner and the text that runs past it.</summary>
+    private const double ClearMm = 1;
+
+    public static void Place(FlowArea flow, LabelContent content, QrSymbol? code, double paddingMm)
+    {
+        var font = LabelFont.Of(Face.Bold);
+        var idEm = font.WidthMm(content.Id, 1);
+        double left, right, top;
+        if (code is null)
+        {
+            var size = Math.Min(LargestIdMm * 0.7, flow.Area.Width * 0.3 / idEm);
+            (right, top) = (flow.Area.Right, flow.Area.Top);
+            left = right - (idEm * size);
+        }
+        else
+        {
+            // The quiet zone may lie in the label's padding, which is white as well: the modules then align with the text.
+            var quiet = QrSymbol.QuietModules * code.ModuleMm;
+            var outside = Math.Min(quiet, paddingMm);
+            var corner = new Position(flow.Area.Right - code.EdgeMm + outside, flow.Area.Top - outside);
+            var drawn = code.Draw(corner);
+            flow.Items.Add(drawn);
+            flow.KeepClearAtRight(Box.FromEdges(corner.X - Math.Max(0, ClearMm - quiet), 0, flow.Area.Right, drawn.Area.Bottom));
+            (left, right, top) = (corner.X + quiet, drawn.Area.Right - quiet, drawn.Area.Bottom);
+        }
+
+        var idSize = Math.Min(LargestIdMm, (right - left) / idEm);
+        var height = idSize * FlowArea.LineSpacing;
+        var x = right - (idEm * idSize);
+        flow.Items.Add(new TextRun(content.Id, Face.Bold, idSize, new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2))));
+        flow.KeepClearAtRight(Box.FromEdges(x - ClearMm, top, flow.Area.Right, top + height + (ClearMm / 2)));
+    }
+}

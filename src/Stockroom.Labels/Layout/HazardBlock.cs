@@ -1,0 +1,94 @@
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Pictograms;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>Pictograms, signal word and statements.</summary>
+internal static class HazardBlock
+{
+    /// <summary>A column of text narrower than this many ems is no longer read at ease.</summary>
+    private const double NarrowestColumnEm = 9;
+
+    public static bool Place(FlowArea flow, LabelContent content, Plan plan, double gap)
+    {
+        var beside = plan.Arrangement != Arrangement.Below;
+        if (plan.Portion.Pictograms > 0 && !Cluster(flow, content, plan, gap, beside))
+        {
+            return false;
+        }
+
+        var least = NarrowestColumnEm * plan.StatementMm;
+        var hazards = content.Some(content.Hazards, plan.Portion.Hazards, plan.RunIn == RunIn.All);
+        var precautions = content.Some(content.Precautions, plan.Portion.Precautions, plan.RunIn != RunIn.None);
+        if (!Signal(flow, content.Signal, plan.StatementMm) || !Statements(flow, hazards, plan.StatementMm, least))
+        {
+            return false;
+        }
+
+        if (plan.Arrangement == Arrangement.Split)
+        {
+            flow.ReleaseLeft();
+            flow.Y = Math.Max(flow.Y, flow.LeftBottom);
+        }
+
+        if (precautions.Count > 0)
+        {
+            flow.Y += gap * 0.5;
+        }
+
+        return Statements(flow, precautions, plan.StatementMm, least);
+    }
+
+    private static bool Cluster(FlowArea flow, LabelContent content, Plan plan, double gap, bool beside)
+    {
+        var cluster = PictogramCluster.Of(plan.Portion.Pictograms, plan.PictogramSideMm, plan.Cluster);
+        var top = flow.Y;
+        while (flow.Free(top, cluster.HeightMm).To < flow.Area.Left + cluster.WidthMm)
+        {
+            var below = flow.NextEdgeBelow(top);
+            if (below is null)
+            {
+                return false;
+            }
+
+            top = below.Value;
+        }
+
+        if (top + cluster.HeightMm > flow.Bottom + 0.001)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < plan.Portion.Pictograms; i++)
+        {
+            var corner = cluster.Corners[i].Offset(flow.Area.Left, top);
+            flow.Items.Add(Pictogram.Draw(content.Pictograms[i], plan.PictogramSideMm, corner));
+        }
+
+        var box = new Box(flow.Area.Left, top, cluster.WidthMm + gap, cluster.HeightMm + (gap * 0.5));
+        if (beside)
+        {
+            flow.HoldLeft(box);
+            flow.Y = top;
+            return true;
+        }
+
+        flow.Y = box.Bottom;
+        return true;
+    }
+
+    private static bool Signal(FlowArea flow, Paragraph signal, double statementMm)
+    {
+        if (signal.IsEmpty)
+        {
+            return true;
+        }
+
+        var size = Math.Min(statementMm * 2.1, flow.Area.Height * 0.12);
+        size = Math.Max(size, statementMm);
+        return flow.Set(signal, size, mostLines: 1, leastWidthMm: signal.WidthEm * size);
+    }
+
+    private static bool Statements(FlowArea flow, IReadOnlyList<Paragraph> statements, double size, double least) =>
+        statements.All(s => flow.Set(s, size, leastWidthMm: Math.Max(least, s.LongestPieceEm * size)));
+}

@@ -1,0 +1,106 @@
+using Stockroom.Labels.Codes;
+using Stockroom.Labels.Fonts;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>A label's text, cleaned and cut for setting, once for all the sizes that are tried.</summary>
+internal sealed class LabelContent
+{
+    private readonly Dictionary<double, QrSymbol?> _codes = [];
+    private readonly Dictionary<string, Paragraph> _joined = [];
+
+    public LabelContent(LabelText text)
+    {
+        var clean = new CleanText();
+        Id = clean.Of(text.Id ?? QrText.Sample);
+        CodeId = text.Id;
+        TitleText = clean.Of(text.Title);
+        Title = new Paragraph(TitleText, Face.Bold);
+        Note = new Paragraph(ChemicalFormula.WithSubscripts(clean.Of(text.TitleNote)), Face.Regular);
+        Signal = new Paragraph(clean.Of(text.SignalWord), Face.Bold);
+        Pictograms = text.Pictograms;
+        Extra = [.. text.Extra.Select(clean.Of).Where(e => e.Length > 0)];
+        Hazards = Statements(text.HazardStatements, clean, Face.Bold);
+        Precautions = Statements(text.PrecautionaryStatements, clean, Face.Regular);
+        HazardCodes = [.. text.HazardStatements.Select(s => s.Code)];
+        PrecautionCodes = [.. text.PrecautionaryStatements.Select(s => s.Code)];
+        Details = [.. text.Details.Select(d => new Detail(clean.Of(d.Label), clean.Of(d.Value))).Where(d => d.Value.Length > 0)];
+        Footnotes = [.. text.Footnotes.Select(clean.Of).Where(f => f.Length > 0)];
+        CodeWords = Words(text);
+        Notes = [.. clean.Notes];
+    }
+
+    public string Id { get; }
+
+    /// <summary>The id inside the code; null for a sample.</summary>
+    public string? CodeId { get; }
+
+    public string TitleText { get; }
+
+    public Paragraph Title { get; }
+
+    public Paragraph Note { get; }
+
+    public Paragraph Signal { get; }
+
+    public IReadOnlyList<string> Pictograms { get; }
+
+    public IReadOnlyList<string> Extra { get; }
+
+    public IReadOnlyList<Paragraph> Hazards { get; }
+
+    public IReadOnlyList<Paragraph> Precautions { get; }
+
+    public IReadOnlyList<string> HazardCodes { get; }
+
+    public IReadOnlyList<string> PrecautionCodes { get; }
+
+    public IReadOnlyList<Detail> Details { get; }
+
+    public IReadOnlyList<string> Footnotes { get; }
+
+    public string CodeWords { get; }
+
+    public IReadOnlyList<string> Notes { get; }
+
+    /// <summary>What it is and its worst hazard, which the caller's first statement is.</summary>
+    private static string Words(LabelText text)
+    {
+        var hazard = string.Join(": ", new[] { text.SignalWord, text.HazardStatements.FirstOrDefault().Text }.Where(t => !string.IsNullOrWhiteSpace(t)));
+        return string.Join(". ", new[] { text.Title, string.Join(", ", text.Extra), hazard }.Where(t => t.Length > 0));
+    }
+
+    /// <summary>The code for a square of this size, built once.</summary>
+    public QrSymbol? CodeFor(double edgeMm)
+    {
+        if (!_codes.TryGetValue(edgeMm, out var code))
+        {
+            _codes[edgeMm] = code = QrSymbol.Fit(CodeId, CodeWords, edgeMm);
+        }
+
+        return code;
+    }
+
+    /// <summary>The first statements of a list, each by itself or all as one paragraph.</summary>
+    public IReadOnlyList<Paragraph> Some(IReadOnlyList<Paragraph> statements, int count, bool runIn)
+    {
+        var some = statements.Take(count);
+        if (!runIn || count < 2)
+        {
+            return [.. some];
+        }
+
+        var text = string.Join(' ', some.Select(p => Ended(p.Text)));
+        if (!_joined.TryGetValue(text, out var joined))
+        {
+            _joined[text] = joined = new Paragraph(text, statements[0].Face);
+        }
+
+        return [joined];
+    }
+
+    private static string Ended(string text) => char.IsLetterOrDigit(text[^1]) || text[^1] == ')' ? text + "." : text;
+
+    private static Paragraph[] Statements(IReadOnlyList<Statement> statements, CleanText clean, Face face) =>
+        [.. statements.Select(s => new Paragraph(clean.Of(s.Text), face)).Where(p => !p.IsEmpty)];
+}

@@ -1,0 +1,36 @@
+using Stockroom.Labels.Codes;
+using Stockroom.Labels.Drawings;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>Something that the label has no room for.</summary>
+/// <param name="What">Named so that the keeper can find it.</param>
+/// <param name="Required">True where a label must show it (CLP Art. 17, or a warning of the house); false for particulars.</param>
+public sealed record LeftOff(string What, bool Required);
+
+/// <summary>A laid-out label and an honest account of it.</summary>
+public sealed record LabelFit
+{
+    /// <summary>The label, its top left corner at 0, 0.</summary>
+    public required Drawing Drawing { get; init; }
+
+    /// <summary>Side of the square that each pictogram is; null without pictograms.</summary>
+    public required double? PictogramSideMm { get; init; }
+
+    /// <summary>Height of a lower-case x in the statements.</summary>
+    public required double StatementXHeightMm { get; init; }
+
+    /// <summary>The code on the label; null where not even the id fits.</summary>
+    public required QrSymbol? Code { get; init; }
+
+    public required IReadOnlyList<LeftOff> LeftOff { get; init; }
+
+    /// <summary>What else the keeper should know, a line each: characters replaced, sizes under what a supplier's label needs.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>Where something required was left off: names of the stocks that hold it all, smallest label first.</summary>
+    public IReadOnlyList<string> StocksThatWouldDo { get; init; } = [];
+
+    /// <summary>True where everything required is on the label.</summary>
+    public bool IsComplete => !LeftOff.Any(l => l.Required);
+}

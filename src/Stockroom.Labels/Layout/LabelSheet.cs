@@ -1,0 +1,49 @@
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Stocks;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>Pages of labels, and the account of each label in the order given.</summary>
+public sealed record LabelPages(IReadOnlyList<Drawing> Pages, IReadOnlyList<LabelFit> Fits);
+
+/// <summary>Puts labels on the sheets of a stock.</summary>
+public static class LabelSheet
+{
+    /// <summary>Lays out every label and places it on its sheet, row by row.</summary>
+    /// <param name="texts">At least one label.</param>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="skip">Labels already used on the first sheet: 0 to one less than a sheet holds.</param>
+    /// <param name="others">Stocks to propose where a label does not fit.</param>
+    /// <exception cref="LabelException">Nothing to print, or more skipped than a sheet holds.</exception>
+    public static LabelPages Render(
+        IReadOnlyList<LabelText> texts, LabelStock stock, int skip = 0, IEnumerable<LabelStock>? others = null)
+    {
+        if (texts.Count == 0)
+        {
+            throw new LabelException("there is no label to print; name at least one container");
+        }
+
+        if (skip < 0 || skip >= stock.PerSheet)
+        {
+            throw new LabelException(
+                $"cannot skip {skip} labels of stock '{stock.Name}', whose sheet holds {stock.PerSheet}; skip 0 to {stock.PerSheet - 1}");
+        }
+
+        var fits = texts.Select(t => LabelDesign.LayOut(t, stock, others)).ToList();
+        var pages = new List<List<DrawingItem>>();
+        for (var i = 0; i < fits.Count; i++)
+        {
+            var (sheet, place) = Math.DivRem(i + skip, stock.PerSheet);
+            if (sheet == pages.Count)
+            {
+                pages.Add([]);
+            }
+
+            var box = stock.LabelBox(place);
+            pages[sheet].Add(new Group($"label {texts[i].Id ?? "SAMPLE"}", box, fits[i].Drawing.Items.MovedBy(box.Left, box.Top)));
+        }
+
+        return new LabelPages(
+            [.. pages.Select(items => new Drawing(stock.PageWidthMm, stock.PageHeightMm, items))], fits);
+    }
+}

@@ -1,0 +1,89 @@
+using Stockroom.Labels.Codes;
+
+namespace Stockroom.Labels.Layout;
+
+/// <summary>What is left off first where a label is too small, and how it is called.</summary>
+internal static class Portions
+{
+    /// <summary>Everything; then without small print; then without the last particulars, one after another.</summary>
+    public static IEnumerable<Portion> OptionalLast(LabelContent content)
+    {
+        var all = Portion.All(content);
+        yield return all;
+        if (all.Footnotes > 0)
+        {
+            all = all with { Footnotes = 0 };
+            yield return all;
+        }
+
+        for (var details = all.Details - 1; details >= 0; details--)
+        {
+            yield return all with { Details = details };
+        }
+    }
+
+    public static Portion RequiredOnly(LabelContent content) => Portion.All(content) with { Details = 0, Footnotes = 0 };
+
+    /// <summary>Ever less of what is required: precautions go first, then hazards, the note and the pictograms, each from the end.</summary>
+    public static IEnumerable<Portion> RequiredLast(LabelContent content)
+    {
+        var portion = RequiredOnly(content);
+        while (portion.Precautions > 0)
+        {
+            yield return portion = portion with { Precautions = portion.Precautions - 1 };
+        }
+
+        while (portion.Hazards > 0)
+        {
+            yield return portion = portion with { Hazards = portion.Hazards - 1 };
+        }
+
+        if (portion.Note)
+        {
+            yield return portion = portion with { Note = false };
+        }
+
+        while (portion.Pictograms > 0)
+        {
+            yield return portion = portion with { Pictograms = portion.Pictograms - 1 };
+        }
+    }
+
+    public static IEnumerable<LeftOff> LeftOff(LabelContent content, Portion portion, QrSymbol? code)
+    {
+        if (code is null)
+        {
+            yield return new LeftOff("the QR code", Required: false);
+        }
+
+        foreach (var pictogram in content.Pictograms.Skip(portion.Pictograms))
+        {
+            yield return new LeftOff($"pictogram {pictogram}", Required: true);
+        }
+
+        if (!portion.Note && !content.Note.IsEmpty)
+        {
+            yield return new LeftOff($"'{content.Note.Text}'", Required: true);
+        }
+
+        foreach (var statement in content.HazardCodes.Skip(portion.Hazards))
+        {
+            yield return new LeftOff($"hazard statement {statement}", Required: true);
+        }
+
+        foreach (var statement in content.PrecautionCodes.Skip(portion.Precautions))
+        {
+            yield return new LeftOff($"precautionary statement {statement}", Required: true);
+        }
+
+        foreach (var detail in content.Details.Skip(portion.Details))
+        {
+            yield return new LeftOff(detail.Label, Required: false);
+        }
+
+        foreach (var footnote in content.Footnotes.Skip(portion.Footnotes))
+        {
+            yield return new LeftOff($"small print '{footnote}'", Required: false);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+namespace Stockroom.Labels.Output;
+
+/// <summary>Writes a file whole or not at all: a temporary file beside it, synced, then renamed over it.</summary>
+public static class OutputFile
+{
+    /// <summary>Writes <paramref name="path"/> with what <paramref name="write"/> puts into the stream.</summary>
+    /// <exception cref="LabelException">The place cannot be written; nothing is left behind, an older file stays as it was.</exception>
+    public static void Write(string path, Action<Stream> write)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var target = Path.GetFullPath(path);
+        var folder = Path.GetDirectoryName(target);
+        if (Directory.Exists(target) || folder is null)
+        {
+            throw new LabelException($"cannot write '{path}': it is a folder; name a file");
+        }
+
+        if (!Directory.Exists(folder))
+        {
+            throw new LabelException($"cannot write '{path}': there is no folder '{folder}'");
+        }
+
+        var partial = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.part");
+        try
+        {
+            using (var stream = new FileStream(partial, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                write(stream);
+                stream.Flush(flushToDisk: true);
+            }
+
+            File.Move(partial, target, overwrite: true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Discard(partial);
+            throw new LabelException($"cannot write '{path}': {OneLine(e.Message)}; choose a place that can be written", e);
+        }
+        catch
+        {
+            Discard(partial);
+            throw;
+        }
+    }
+
+    private static void Discard(string partial)
+    {
+        try
+        {
+            File.Delete(partial);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The first failure is the one to report.
+        }
+    }
+
+    private static string OneLine(string message) => message.ReplaceLineEndings(" ").TrimEnd('.', ' ');
+}

@@ -1,0 +1,78 @@
+using System.Collections.Frozen;
+using Stockroom.Labels.Drawings;
+
+namespace Stockroom.Labels.Pictograms;
+
+/// <summary>
+/// The nine hazard pictograms of the GHS (UN GHS Annex 1; CLP Annex V): a square set on its point, black symbol on white
+/// ground, red frame (CLP Annex I 1.2.1.1-1.2.1.2). The drawings are the project's own.
+/// </summary>
+public static class Pictogram
+{
+    /// <summary>Frame width as a share of the side of the square.</summary>
+    public const double FrameShare = 0.06;
+
+    private static readonly FrozenDictionary<string, string> Names = new Dictionary<string, string>
+    {
+        ["GHS01"] = "exploding bomb",
+        ["GHS02"] = "flame",
+        ["GHS03"] = "flame over circle",
+        ["GHS04"] = "gas cylinder",
+        ["GHS05"] = "corrosion",
+        ["GHS06"] = "skull and crossbones",
+        ["GHS07"] = "exclamation mark",
+        ["GHS08"] = "health hazard",
+        ["GHS09"] = "environment",
+    }.ToFrozenDictionary();
+
+    private static readonly Lazy<FrozenDictionary<string, IReadOnlyList<DrawingItem>>> Symbols = new(() =>
+        Names.Keys.ToFrozenDictionary(c => c, c => ShapeReader.Read(EmbeddedFile.Text($"Pictograms.{c}.shape"), c + ".shape")));
+
+    /// <summary>GHS01 to GHS09 in order.</summary>
+    public static IReadOnlyList<string> Codes { get; } = [.. Names.Keys.Order(StringComparer.Ordinal)];
+
+    /// <summary>The symbol's name in the standard.</summary>
+    /// <exception cref="LabelException">No such code.</exception>
+    public static string NameOf(string code) =>
+        Names.TryGetValue(code, out var name) ? name : throw Unknown(code);
+
+    /// <summary>The pictogram with the top left corner of its upright bounding box at <paramref name="topLeft"/>.</summary>
+    /// <param name="code">GHS01 to GHS09.</param>
+    /// <param name="sideMm">Side of the square standing on its point, the length the law measures; over 0.</param>
+    /// <param name="topLeft">Corner of the box, whose edge is the side times the square root of two.</param>
+    /// <exception cref="LabelException">No such code.</exception>
+    public static Group Draw(string code, double sideMm, Position topLeft)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sideMm);
+        var name = NameOf(code);
+        var diagonal = DiagonalMm(sideMm);
+        var (x, y) = (topLeft.X + (diagonal / 2), topLeft.Y + (diagonal / 2));
+        var inner = DiagonalMm(sideMm * (1 - (2 * FrameShare)));
+        var items = new List<DrawingItem>
+        {
+            new FilledPath(new PathBuilder().Diamond(x, y, inner).Build(), Ink.White),
+            new FilledPath(new PathBuilder().Diamond(x, y, diagonal).Diamond(x, y, inner).Build(), Ink.Red),
+        };
+        var scale = diagonal / 100;
+        foreach (var item in Symbols.Value[code])
+        {
+            items.Add(item switch
+            {
+                FilledPath filled => filled with { Path = filled.Path.Transform(scale, topLeft.X, topLeft.Y) },
+                StrokedPath stroked => stroked with
+                {
+                    Path = stroked.Path.Transform(scale, topLeft.X, topLeft.Y),
+                    WidthMm = stroked.WidthMm * scale,
+                },
+                _ => item,
+            });
+        }
+
+        return new Group($"{code} {name}", new Box(topLeft.X, topLeft.Y, diagonal, diagonal), items);
+    }
+
+    public static double DiagonalMm(double sideMm) => sideMm * Math.Sqrt(2);
+
+    private static LabelException Unknown(string code) =>
+        new($"there is no hazard pictogram '{code}'; the codes are GHS01 to GHS09");
+}

@@ -1,0 +1,88 @@
+using System.Text.Json;
+
+namespace Stockroom.Labels.Stocks;
+
+/// <summary>Reads one stock file strictly: every member once, none unknown, and labels that lie on the page.</summary>
+public static class LabelStockReader
+{
+    /// <summary>Longest page edge taken for real.</summary>
+    private const double LongestPageMm = 2000;
+
+    private const int MostLabelsInARow = 200;
+
+    /// <summary>Rounding allowed where printed dimensions add up to the page.</summary>
+    private const double Tolerance = 0.05;
+
+    private static readonly string[] Members =
+    [
+        "name", "description", "page_width_mm", "page_height_mm", "columns", "rows", "label_width_mm", "label_height_mm",
+        "left_mm", "top_mm", "pitch_x_mm", "pitch_y_mm", "corner_mm", "padding_mm",
+    ];
+
+    /// <summary>The stock that the text describes.</summary>
+    /// <param name="json">The file's text.</param>
+    /// <param name="file">Its name, for messages; without folder and extension it is the stock's name.</param>
+    /// <exception cref="LabelException">One line naming file and member.</exception>
+    public static LabelStock Read(string json, string file)
+    {
+        JsonDocument document;
+        try
+        {
+            document = JsonDocument.Parse(json);
+        }
+        catch (JsonException e)
+        {
+            throw new LabelException($"{file}: not JSON, line {(e.LineNumber ?? 0) + 1}: {e.Message.Split(" LineNumber")[0].TrimEnd('.')}", e);
+        }
+
+        using (document)
+        {
+            var stock = Stock(new StockMembers(document.RootElement, file, Members));
+            Check(stock, file);
+            return stock;
+        }
+    }
+
+    private static LabelStock Stock(StockMembers m) => new()
+    {
+        Name = m.Name("name"),
+        Description = m.Text("description"),
+        PageWidthMm = m.Length("page_width_mm", 1, LongestPageMm),
+        PageHeightMm = m.Length("page_height_mm", 1, LongestPageMm),
+        Columns = m.Count("columns", MostLabelsInARow),
+        Rows = m.Count("rows", MostLabelsInARow),
+        LabelWidthMm = m.Length("label_width_mm", 1, LongestPageMm),
+        LabelHeightMm = m.Length("label_height_mm", 1, LongestPageMm),
+        LeftMm = m.Length("left_mm", 0, LongestPageMm),
+        TopMm = m.Length("top_mm", 0, LongestPageMm),
+        PitchXMm = m.Length("pitch_x_mm", 1, LongestPageMm),
+        PitchYMm = m.Length("pitch_y_mm", 1, LongestPageMm),
+        CornerMm = m.Length("corner_mm", 0, LongestPageMm),
+        PaddingMm = m.Length("padding_mm", 0, LongestPageMm),
+    };
+
+    private static void Check(LabelStock s, string file)
+    {
+        Fits("pitch_x_mm", s.Columns == 1 || s.PitchXMm >= s.LabelWidthMm - Tolerance,
+            $"{s.PitchXMm} is less than label_width_mm {s.LabelWidthMm}: neighbouring labels overlap");
+        Fits("pitch_y_mm", s.Rows == 1 || s.PitchYMm >= s.LabelHeightMm - Tolerance,
+            $"{s.PitchYMm} is less than label_height_mm {s.LabelHeightMm}: neighbouring labels overlap");
+        var right = s.LeftMm + ((s.Columns - 1) * s.PitchXMm) + s.LabelWidthMm;
+        Fits("columns", right <= s.PageWidthMm + Tolerance,
+            $"the last of {s.Columns} columns ends at {right:0.##} mm, beyond the page's right edge at {s.PageWidthMm}");
+        var bottom = s.TopMm + ((s.Rows - 1) * s.PitchYMm) + s.LabelHeightMm;
+        Fits("rows", bottom <= s.PageHeightMm + Tolerance,
+            $"the last of {s.Rows} rows ends at {bottom:0.##} mm, beyond the page's bottom edge at {s.PageHeightMm}");
+        var shorter = Math.Min(s.LabelWidthMm, s.LabelHeightMm);
+        Fits("corner_mm", s.CornerMm <= shorter / 2, $"{s.CornerMm} is more than half of the label's shorter side, {shorter}");
+        Fits("padding_mm", s.PaddingMm < shorter / 2, $"{s.PaddingMm} leaves nothing of the label's shorter side, {shorter}");
+
+        void Fits(string member, bool good, string otherwise)
+        {
+            if (!good)
+            {
+                throw new LabelException($"{file}: member '{member}': {otherwise}");
+            }
+        }
+    }
+}

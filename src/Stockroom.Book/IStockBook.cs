@@ -7,15 +7,15 @@ namespace Stockroom.Book;
 public interface IStockBook
 {
     /// <summary>Everything booked so far.</summary>
-    public Ledger Ledger { get; }
+    Ledger Ledger { get; }
 
     /// <summary>What it adds up to.</summary>
-    public BookState State => Ledger.State;
+    BookState State => Ledger.State;
 
     /// <summary>Books a transaction whole. When it returns, the entries are durable and have their numbers.</summary>
     /// <exception cref="BookRefusal">It cannot be booked; nothing has changed.</exception>
-    public IReadOnlyList<Entry> Append(Transaction transaction);
+    IReadOnlyList<Entry> Append(Transaction transaction);
 
     /// <summary>The entries that fit, in the order of their numbers.</summary>
-    public IEnumerable<Entry> Entries(EntryFilter? filter = null) => Ledger.Entries.Where((filter ?? EntryFilter.All).Fits);
+    IEnumerable<Entry> Entries(EntryFilter? filter = null) => Ledger.Entries.Where((filter ?? EntryFilter.All).Fits);
 }

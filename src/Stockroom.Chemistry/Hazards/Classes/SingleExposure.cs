@@ -1,0 +1,70 @@
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Chemistry.Hazards.Classes;
+
+/// <summary>
+/// Specific target organ toxicity by single exposure, CLP Annex I 3.8: categories 1 and 2 by cut-off (Table 3.8.3);
+/// category 3 adds up, irritation of the airways and drowsiness each by itself (3.8.3.4.5).
+/// </summary>
+public sealed class SingleExposure : CutOffClass
+{
+    private readonly NarcoticOrIrritant _third = new();
+
+    public override string Name => "STOT, single exposure";
+
+    public override IReadOnlyList<string> Categories { get; } = ["STOT SE 1", "STOT SE 2", NarcoticOrIrritant.Category];
+
+    public override void Judge(Mixture mixture, Findings findings)
+    {
+        base.Judge(mixture, findings);
+        _third.Judge(mixture, findings);
+    }
+
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        _third.Judge(mixture, findings);
+    }
+
+    protected override IEnumerable<Result> ResultsOf(Ingredient ingredient, Mixture mixture, Findings findings) =>
+        base.ResultsOf(ingredient, mixture, findings).Where(r => r.Category != NarcoticOrIrritant.Category);
+
+    private sealed class NarcoticOrIrritant : AdditiveClass
+    {
+        public const string Category = "STOT SE 3";
+
+        private string _statement = "";
+
+        public override string Name => Category;
+
+        public override IReadOnlyList<string> Categories { get; } = [Category];
+
+        public override void Judge(Mixture mixture, Findings findings)
+        {
+            foreach (var statement in findings.Facts.Elements.Rows.Where(r => r.Category == Category).Select(r => r.Statement))
+            {
+                var effect = new NarcoticOrIrritant { _statement = statement };
+                var shares = effect.SharesTowards(Category, mixture, findings).Where(s => StillHolds(s, statement)).ToList();
+                if (Reached(shares))
+                    findings.Add(Category, statement, null, Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
+            }
+        }
+
+        protected override IEnumerable<string> Counting(Ingredient ingredient) =>
+            Own(ingredient).Where(c => c.Statement == _statement).Select(c => c.Category);
+
+        protected override IEnumerable<ConcentrationLimit> Specific(Ingredient ingredient) =>
+            ingredient.Profile.Limits.Where(l => l.Category == Category && l.Statement == _statement);
+
+        protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings) =>
+            Specific(ingredient).ToList() is [var first, ..]
+                ? (Math.Max(first.FromPercent, 1m * (first.FromPercent > 0 ? 0 : 1)), first.Provenance)
+                : GenericTowards(target, Counting(ingredient), findings);
+
+        // Two entries end the band above: there the substance corrodes instead.
+        private static bool StillHolds(Share share, string statement) =>
+            share.Ingredient.Profile.Limits.FirstOrDefault(l => l.Category == Category && l.Statement == statement) is not { ToPercent: not null } band
+            || share.Ingredient.Counted < band.FromPercent
+            || band.Contains(share.Ingredient.Counted);
+    }
+}

@@ -1,0 +1,79 @@
+using Stockroom.Chemistry.Catalogue;
+
+namespace Stockroom.Chemistry.Hazards;
+
+/// <summary>Classifies a content: a pure substance by its entry, a mixture by the rules of each class, an orphan as unknown.</summary>
+public static class Classifier
+{
+    /// <summary>The hazards of a content as the stock book names it.</summary>
+    public static Classification Classify(Content content, HazardFacts facts, RuleSet rules)
+    {
+        if (content.IsUnknown)
+            return Orphan(content, facts, rules);
+        var classification = Classify(Mixture.Of(content, facts), facts, rules);
+        var notes = content.Notes.Concat(classification.Notes).ToList();
+        if (facts.Radioactive.In(content) is not { } radioactive)
+            return classification with { Notes = notes };
+        notes.Add($"radioactive by {string.Join(", ", radioactive.Elements)} ({radioactive.Source}); these rules do not judge radiation");
+        return classification with { Notes = notes, WordsBeside = [radioactive.Word] };
+    }
+
+    /// <summary>The hazards of a mixture whose ingredients bring their own data.</summary>
+    public static Classification Classify(Mixture mixture, HazardFacts facts, RuleSet rules)
+    {
+        var findings = new Findings(facts, rules);
+        foreach (var note in mixture.Notes)
+            findings.Note(note);
+        foreach (var hazard in HazardClasses.All)
+        {
+            if (mixture.IsPure)
+                hazard.JudgePure(mixture.Ingredients[0], mixture, findings);
+            else
+                hazard.Judge(mixture, findings);
+        }
+
+        SupplementalStatements.Judge(mixture, findings);
+        var unclassified = mixture.Ingredients.Where(i => i.Profile.Knowledge == HazardKnowledge.Unknown).Select(i => i.Name).ToList();
+        AddNotes(mixture, unclassified, findings);
+        return new Classification
+        {
+            Rules = rules,
+            Categories = [.. findings.Categories.OrderBy(c => HazardClasses.OrderOf(c.Category)).ThenBy(c => c.Statement, StringComparer.Ordinal)],
+            Supplemental = [.. findings.Supplemental],
+            Sensitisers = [.. findings.Sensitisers],
+            Reasons = findings.Reasons,
+            Notes = findings.Notes,
+            AcuteEstimates = findings.Estimates,
+            UnknownShares = findings.Unknown,
+            Unclassified = unclassified,
+        };
+    }
+
+    private static void AddNotes(Mixture mixture, List<string> unclassified, Findings findings)
+    {
+        foreach (var name in unclassified)
+            findings.Note($"{name} is unclassified: no source is held for its hazards, which is not the same as harmless");
+        foreach (var name in mixture.Ingredients.Where(i => i.Categories.Any(c => c.Status == EntryStatus.Self)).Select(i => i.Name))
+            findings.Note($"{name}: no harmonised entry, or one that leaves hazards open; self-classified from memory of published supplier classifications");
+        foreach (var sentence in findings.Facts.Reactions.Among([.. mixture.Ingredients.Select(i => i.Name)]))
+            findings.Note(sentence);
+        foreach (var category in mixture.Ingredients.SelectMany(i => i.Categories).Where(c => c.Status is EntryStatus.Harmonised or EntryStatus.Group).Select(c => c.Provenance.AsOf).Distinct())
+            findings.Note($"entries as of {category}");
+        if (mixture.Ph is null && mixture.Ingredients.Any(i => i.Categories.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category))))
+            findings.Note("pH not known; the published limits were used");
+        if (findings.Rules == RuleSet.Us)
+            findings.Note("not judged: hazards to the environment, which the US rules leave out");
+    }
+
+    private static Classification Orphan(Content content, HazardFacts facts, RuleSet rules) => new()
+    {
+        Rules = rules,
+        Categories = [],
+        Supplemental = [],
+        Reasons = [],
+        Notes = ["contents unknown: nothing can be classified; judged in the worst light until identified"],
+        UnknownShares = Enum.GetValues<ExposureRoute>().ToDictionary(r => r, _ => 100m),
+        IsUnknown = true,
+        Suspected = [.. facts.Orphans.SuspectedFrom(content.Name).Where(c => facts.Elements.Has(c.Category, c.Statement, rules))],
+    };
+}

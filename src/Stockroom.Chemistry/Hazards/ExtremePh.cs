@@ -1,0 +1,49 @@
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Chemistry.Hazards;
+
+/// <summary>
+/// A pH of 2 or less, or of 11.5 or more, means corrosion (CLP Annex I 3.2.3.1.2 and Tables 3.2.4, 3.3.4). It counts only
+/// where it is given; published limits win over it, and the contradiction is said.
+/// </summary>
+internal static class ExtremePh
+{
+    private const decimal Acid = 2m;
+    private const decimal Alkali = 11.5m;
+    private const decimal IngredientFrom = 1m;
+
+    private static readonly Provenance Ingredients = new("Regulation (EC) No 1272/2008", "Annex I Tables 3.2.4 and 3.3.4", "2025");
+    private static readonly Provenance Whole = new("Regulation (EC) No 1272/2008", "Annex I 3.2.3.1.2 and 3.3.3.1.2", "2025");
+
+    public static bool IsExtreme(decimal? ph) => ph is <= Acid or >= Alkali;
+
+    public static void Judge(Mixture mixture, Findings findings, string category, HazardClass owner)
+    {
+        if (findings.Any(c => owner.Owns(c.Category) && owner.Severity(c.Category) <= owner.Severity(category)))
+            return;
+        if (category != "Skin Corr. 1" && findings.Any(c => c.Category.StartsWith("Skin Corr.", StringComparison.Ordinal)))
+            return;
+        var statement = findings.Facts.Elements.StatementOf(category);
+        var source = mixture.Ingredients.FirstOrDefault(i => IsExtreme(i.Profile.Ph) && i.Percent >= IngredientFrom && !HasLimits(i, owner));
+        if (source is not null)
+            findings.Add(category, statement, null, $"{Explain.Share(source)}, pH {Explain.Number(source.Profile.Ph!.Value)}: an extreme pH counts from {Explain.Percent(IngredientFrom)} on", Ingredients);
+        else if (IsExtreme(mixture.Ph))
+            ByWhole(mixture, findings, category, statement, owner);
+    }
+
+    private static void ByWhole(Mixture mixture, Findings findings, string category, string statement, HazardClass owner)
+    {
+        var ph = Explain.Number(mixture.Ph!.Value);
+        var concerned = mixture.Ingredients.Where(i => i.Categories.Any(c => owner.Owns(c.Category)) || HasLimits(i, owner)).ToList();
+        if (concerned.Count > 0 && concerned.TrueForAll(i => HasLimits(i, owner)))
+        {
+            findings.Note($"contradiction: pH {ph} would mean {category}; the published limits of {string.Join(", ", concerned.Select(i => i.Name))} mean less, and win");
+            return;
+        }
+
+        findings.Add(category, statement, null, $"pH {ph} of the whole is extreme, and no published limit says otherwise", Whole);
+    }
+
+    private static bool HasLimits(Ingredient ingredient, HazardClass owner) =>
+        ingredient.Profile.Limits.Any(l => owner.Owns(l.Category) || l.Category.StartsWith("Skin Corr.", StringComparison.Ordinal));
+}

@@ -1,0 +1,78 @@
+using Stockroom.Chemistry.Catalogue;
+
+namespace Stockroom.Chemistry.Hazards;
+
+/// <summary>One ingredient: what is known of it, its share, and its own state.</summary>
+/// <param name="Profile">Its hazards by itself.</param>
+/// <param name="Percent">Per cent by mass; by volume in a mixture of gases.</param>
+/// <param name="State">Its own state near 20 degrees Celsius.</param>
+public sealed record Ingredient(HazardProfile Profile, decimal Percent, MatterState State)
+{
+    public string Name => Profile.Name;
+
+    /// <summary>The share that concentration limits count (the lead in lead nitrate).</summary>
+    public decimal Counted => Percent * Profile.CountedShare;
+
+    public IEnumerable<AssignedCategory> Categories => Profile.At(Percent);
+}
+
+/// <summary>What is to be classified: ingredients and what was measured on the whole.</summary>
+public sealed record Mixture
+{
+    public required IReadOnlyList<Ingredient> Ingredients { get; init; }
+
+    public required MatterState State { get; init; }
+
+    public decimal? Ph { get; init; }
+
+    /// <summary>Flash point of the whole in degrees Celsius, closed cup.</summary>
+    public decimal? FlashPointCelsius { get; init; }
+
+    /// <summary>Initial boiling point in degrees Celsius.</summary>
+    public decimal? BoilingPointCelsius { get; init; }
+
+    /// <summary>Kinematic viscosity at 40 degrees Celsius in mm2/s.</summary>
+    public decimal? KinematicViscosity { get; init; }
+
+    /// <summary>Assumptions made on the way, each a sentence.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>True for a single undiluted ingredient.</summary>
+    public bool IsPure => Ingredients is [{ Percent: >= 100m }];
+
+    public decimal WaterPercent => Ingredients.Where(i => i.Name == "water").Sum(i => i.Percent);
+
+    /// <summary>
+    /// The ingredients of a content, each named once. Shares of a mixture of gases are turned from mass into volume,
+    /// by which gases are limited (CLP Annex VI, Note 5).
+    /// </summary>
+    public static Mixture Of(Content content, HazardFacts facts)
+    {
+        var merged = content.Parts
+            .GroupBy(p => p.Substance)
+            .Select(g => (Substance: g.Key, Percent: g.Sum(p => p.Percent)))
+            .OrderBy(p => p.Substance.Name, StringComparer.Ordinal)
+            .ToList();
+        var notes = new List<string>();
+        if (content.State == MatterState.Gas && merged.Count > 1)
+        {
+            if (merged.TrueForAll(p => p.Substance.MolarMass is not null))
+            {
+                var moles = merged.Sum(p => p.Percent / (decimal)p.Substance.MolarMass!.Value.GramsPerMole);
+                merged = [.. merged.Select(p => (p.Substance, p.Percent / (decimal)p.Substance.MolarMass!.Value.GramsPerMole * 100m / moles))];
+                notes.Add("shares of the gases were turned from mass into volume, by which gases are limited");
+            }
+            else
+            {
+                notes.Add("shares of the gases are by mass; their limits are by volume, and a molar mass is missing to convert them");
+            }
+        }
+
+        return new Mixture
+        {
+            Ingredients = [.. merged.Select(p => new Ingredient(facts.ProfileOf(p.Substance), p.Percent, p.Substance.State))],
+            State = content.State,
+            Notes = notes,
+        };
+    }
+}

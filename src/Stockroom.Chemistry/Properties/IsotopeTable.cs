@@ -1,0 +1,71 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Chemistry.Properties;
+
+/// <summary>A radioactive nuclide.</summary>
+public sealed record Nuclide(string Name, string Element, Span HalfLife, MolarMass MolarMass, Fraction AlphasPerDecay, Spread Spread, Provenance Provenance)
+{
+    public RateConstant DecayConstant => RadioactiveDecay.DecayConstant(HalfLife);
+
+    public SpecificActivity SpecificActivity => RadioactiveDecay.SpecificActivity(HalfLife, MolarMass);
+}
+
+/// <summary>The share by mass that a nuclide has in a substance, and whether that is natural or the usual make.</summary>
+public sealed record NuclideShare(Nuclide Nuclide, Fraction MassShare, bool Natural, Provenance Provenance);
+
+/// <summary>Reads isotopes.tsv and natural-isotopes.tsv.</summary>
+internal sealed class IsotopeTable
+{
+    private static readonly Dictionary<string, bool> Kinds = new(StringComparer.Ordinal) { ["natural"] = true, ["usual"] = false };
+
+    private readonly Dictionary<string, Nuclide> _nuclides = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<NuclideShare>> _elements = new(StringComparer.Ordinal);
+    private readonly IReadOnlyDictionary<string, double> _weights;
+
+    private IsotopeTable(IReadOnlyDictionary<string, double> weights) => _weights = weights;
+
+    public static IsotopeTable Read(SubstanceCatalogue catalogue)
+    {
+        var table = new IsotopeTable(catalogue.AtomicWeights);
+        foreach (var row in EmbeddedTables.Facts("isotopes.tsv", "nuclide", "element", "half_life_s", "mass_u", "alpha_share", "spread_percent").Rows)
+        {
+            var nuclide = new Nuclide(
+                row.Text("nuclide"), row.Text("element"), new Span(row.Positive("half_life_s")), MolarMass.FromGramsPerMole(row.Positive("mass_u")),
+                new Fraction(row.Number("alpha_share")), Spread.OfPercent(row.Number("spread_percent")), row.Provenance);
+            if (!table._nuclides.TryAdd(nuclide.Name, nuclide))
+                throw row.Wrong("nuclide", "stands twice");
+        }
+
+        foreach (var row in EmbeddedTables.Facts("natural-isotopes.tsv", "element", "nuclide", "mass_share", "kind").Rows)
+        {
+            if (!table._nuclides.TryGetValue(row.Text("nuclide"), out var nuclide) || nuclide.Element != row.Text("element"))
+                throw row.Wrong("nuclide", $"'{row.Text("nuclide")}' is not a nuclide of {row.Text("element")} in isotopes.tsv");
+            if (!table._elements.TryGetValue(nuclide.Element, out var list))
+                table._elements[nuclide.Element] = list = [];
+            list.Add(new NuclideShare(nuclide, new Fraction(row.Positive("mass_share")), row.OneOf("kind", Kinds), row.Provenance));
+        }
+
+        return table;
+    }
+
+    public Nuclide? Find(string name) => _nuclides.GetValueOrDefault(name);
+
+    /// <summary>Radioactive nuclides in a substance by its formula; empty where none is listed.</summary>
+    public IReadOnlyList<NuclideShare> In(Substance substance)
+    {
+        if (substance.Formula is not { } formula || substance.MolarMass is not { } molarMass)
+            return [];
+        var shares = new List<NuclideShare>();
+        foreach (var (symbol, count) in formula.Atoms)
+        {
+            if (!_elements.TryGetValue(symbol, out var list))
+                continue;
+            var element = _weights[symbol] * count / molarMass.GramsPerMole;
+            shares.AddRange(list.Select(n => n with { MassShare = n.MassShare * element }));
+        }
+
+        return shares;
+    }
+}

@@ -1,0 +1,25 @@
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Chemistry.Properties;
+
+/// <summary>
+/// Steady permeation through a wall: N = P (p1 - p2)/l for a gas, m = K a A/l for a content at activity a; both rise with temperature by Arrhenius.
+/// Source: Geankoplis, 3rd ed., section 6.5; Incropera, chapter 14.
+/// Worked example: oxygen through 0.15 mm polyethylene, 4.17e-12 m3(STP) m/(s m2 atm), 0.21 to 0.01 atm: 2.48e-7 mol/(m2 s) (Geankoplis 6.5-2).
+/// </summary>
+public static class Permeation
+{
+    public static MolarFlux Gas(Permeability p, Length wall, Pressure inside, Pressure outside) =>
+        new(p.MolePerMetreSecondPascal * (inside.Pascals - outside.Pascals) / wall.Metres);
+
+    public static MassRate Contact(LiquidPermeation k, Area area, Length wall, Fraction activity) =>
+        new(k.KilogramMetrePerSquareMetreSecond * area.SquareMetres * activity.Value / wall.Metres);
+
+    /// <summary>How much faster at one temperature than at the one of the table.</summary>
+    public static Fraction TemperatureFactor(MolarEnergy activation, Temperature at, Temperature to) =>
+        new(Math.Exp(activation.JoulesPerMole / PhysicalConstants.GasConstant * ((1 / at.Kelvin) - (1 / to.Kelvin))));
+
+    /// <summary>Permeability from a diffusion coefficient and a solubility.</summary>
+    public static Permeability Of(Diffusivity d, HenryConstant solubility) =>
+        new(d.SquareMetresPerSecond * solubility.MolesPerCubicMetrePascal);
+}

@@ -1,0 +1,128 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Chemistry.Properties;
+
+/// <summary>
+/// Everything the tables say about how substances behave, read once when first asked for. Immutable. A value that is not
+/// known comes back with the reason and never as a number.
+/// </summary>
+public sealed class PropertyFacts
+{
+    private static readonly Lazy<PropertyFacts> Embedded = new(() => new PropertyFacts(SubstanceCatalogue.Default));
+
+    private readonly Lazy<PropertyTable> _properties;
+    private readonly Lazy<SaturationPressure> _saturation;
+    private readonly Lazy<Densities> _densities;
+    private readonly Lazy<DiffusivityTable> _diffusivities;
+    private readonly Lazy<SolutionVapourTable> _solutions;
+    private readonly Lazy<HenryTable> _henry;
+    private readonly Lazy<IsotopeTable> _isotopes;
+    private readonly Lazy<ExposureLimitTable> _limits;
+    private readonly Lazy<PermeabilityTable> _permeabilities;
+    private readonly Lazy<CoverTransportTable> _covers;
+    private readonly Lazy<DecompositionTable> _decompositions;
+    private readonly Lazy<MaterialResistanceTable> _resistances;
+
+    private PropertyFacts(SubstanceCatalogue catalogue)
+    {
+        Catalogue = catalogue;
+        _properties = new(() => PropertyTable.Read(catalogue));
+        _saturation = new(() => new SaturationPressure(VapourPressureTable.Read(catalogue), _properties.Value));
+        _densities = new(() => new Densities(LiquidDensityTable.Read(catalogue), _properties.Value));
+        _diffusivities = new(() => DiffusivityTable.Read(catalogue));
+        _solutions = new(() => SolutionVapourTable.Read(catalogue));
+        _henry = new(() => HenryTable.Read(catalogue));
+        _isotopes = new(() => IsotopeTable.Read(catalogue));
+        _limits = new(() => ExposureLimitTable.Read(catalogue));
+        _permeabilities = new(() => PermeabilityTable.Read(catalogue));
+        _covers = new(() => CoverTransportTable.Read(catalogue));
+        _decompositions = new(() => DecompositionTable.Read(catalogue));
+        _resistances = new(() => MaterialResistanceTable.Read(catalogue));
+    }
+
+    /// <summary>The facts that come with the program.</summary>
+    public static PropertyFacts Default => Embedded.Value;
+
+    public SubstanceCatalogue Catalogue { get; }
+
+    /// <summary>Vapour pressure over the pure solid or liquid.</summary>
+    public Fact<Pressure> VapourPressure(Substance substance, Temperature t) => _saturation.Value.Of(substance, t);
+
+    public Fact<Density> LiquidDensity(Substance substance, Temperature t) => _densities.Value.Liquid(substance, t);
+
+    public Fact<Density> SolidDensity(Substance substance) => _densities.Value.Solid(substance);
+
+    /// <summary>Density in the state that the substance has at the temperature and one atmosphere.</summary>
+    public Fact<Density> Density(Substance substance, Temperature t) => StateAt(substance, t) switch
+    {
+        MatterState.Gas => Densities.Gas(substance, t),
+        MatterState.Liquid => LiquidDensity(substance, t),
+        _ => SolidDensity(substance),
+    };
+
+    /// <summary>Solid, liquid or gas at one atmosphere, by melting and boiling point; else the state at room temperature.</summary>
+    public MatterState StateAt(Substance substance, Temperature t)
+    {
+        var melting = Value(substance, PropertyKind.MeltingPoint);
+        var boiling = Value(substance, PropertyKind.BoilingPoint);
+        if (Value(substance, PropertyKind.SublimationPoint) is { } sublimation && boiling is null)
+            return t.Kelvin >= sublimation ? MatterState.Gas : MatterState.Solid;
+        if (boiling is { } b && t.Kelvin >= b)
+            return MatterState.Gas;
+        if (melting is { } m && t.Kelvin < m)
+            return MatterState.Solid;
+        return melting is not null && boiling is not null ? MatterState.Liquid : substance.State;
+    }
+
+    public Fact<Diffusivity> DiffusivityInAir(Substance substance, Temperature t) => _diffusivities.Value.InAir(substance, t);
+
+    public Fact<HenryConstant> Henry(Substance substance, Temperature t) => _henry.Value.At(substance, t);
+
+    /// <summary>Null where the tables do not list the solution; the caller then takes Henry's or Raoult's law.</summary>
+    public Fact<Pressure>? SolutionPressure(Substance solute, Substance component, Fraction strength, Temperature t) =>
+        _solutions.Value.Find(solute, component, strength, t);
+
+    public Fact<Temperature> MeltingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.MeltingPoint, "melting point");
+
+    public Fact<Temperature> BoilingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.BoilingPoint, "boiling point");
+
+    public Fact<Temperature> SublimationPoint(Substance substance) => TemperatureOf(substance, PropertyKind.SublimationPoint, "sublimation point");
+
+    public Fact<Temperature> FlashPoint(Substance substance) => TemperatureOf(substance, PropertyKind.FlashPoint, "flash point");
+
+    public Fact<Temperature> CriticalTemperature(Substance substance) => TemperatureOf(substance, PropertyKind.CriticalTemperature, "critical temperature");
+
+    public Fact<Fraction> LowerFlammableLimit(Substance substance) =>
+        _properties.Value.Find(substance, PropertyKind.LowerFlammableLimit) is { } e
+            ? Fact<Fraction>.Of(new Fraction(e.Value), e.Spread, e.Provenance)
+            : Fact<Fraction>.Missing($"no lower flammable limit of {substance.Name} is in the tables");
+
+    public IReadOnlyList<ExposureLimit> ExposureLimits(Substance substance) => _limits.Value.Of(substance);
+
+    public ExposureLimit? StrictestLimit(Substance substance) => _limits.Value.Strictest(substance);
+
+    public Nuclide? Nuclide(string name) => _isotopes.Value.Find(name);
+
+    public IReadOnlyList<NuclideShare> Nuclides(Substance substance) => _isotopes.Value.In(substance);
+
+    /// <summary>What a wall material lets through of a substance; empty where nothing is listed.</summary>
+    public IReadOnlyList<WallPermeability> Permeability(string material, Substance substance) => _permeabilities.Value.Find(material, substance);
+
+    public CoverTransport? ThroughCover(Substance substance, string cover) => _covers.Value.Find(substance, cover);
+
+    public DecompositionLaw? Decomposition(Substance substance) => _decompositions.Value.Find(substance);
+
+    /// <summary>How materials stand a substance, at every listed strength; empty where nothing is listed.</summary>
+    public IReadOnlyList<MaterialResistance> Resistances(Substance substance, string material) => _resistances.Value.Find(substance, material);
+
+    /// <summary>Materials that material-resistance.tsv rates.</summary>
+    public IReadOnlyList<string> RatedMaterials => _resistances.Value.Materials;
+
+    private double? Value(Substance substance, PropertyKind kind) => _properties.Value.Find(substance, kind)?.Value;
+
+    private Fact<Temperature> TemperatureOf(Substance substance, PropertyKind kind, string name) =>
+        _properties.Value.Find(substance, kind) is { } e
+            ? Fact<Temperature>.Of(new Temperature(e.Value), e.Spread, e.Provenance)
+            : Fact<Temperature>.Missing($"no {name} of {substance.Name} is in the tables");
+}

@@ -1,0 +1,63 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Chemistry.Properties;
+
+/// <summary>
+/// The vapour pressure of a substance at a temperature, by the preferred fit of its phase. Below the melting point the solid's
+/// fit, or the liquid's value at the melting point carried down by Clausius-Clapeyron with an estimated heat of fusion; never the
+/// liquid's fit itself. At and above the critical temperature there is none. Without a fit, Trouton's rule from the boiling point.
+/// </summary>
+internal sealed class SaturationPressure(VapourPressureTable table, PropertyTable properties)
+{
+    // Entropy of fusion between about 5 (metals) and 55 J/(mol K) (rigid molecules, Walden); the middle with its reach as spread.
+    private const double FusionEntropy = 30;
+
+    private static readonly Provenance Walden = new("Walden's rule for the entropy of fusion", "estimate", "1908");
+    private static readonly Provenance Trouton = new("Trouton's rule from the boiling point", "estimate", "1884");
+
+    public Fact<Pressure> Of(Substance substance, Temperature t)
+    {
+        var liquid = table.Find(substance, MatterState.Liquid);
+        var solid = table.Find(substance, MatterState.Solid);
+        var melting = properties.Find(substance, PropertyKind.MeltingPoint)?.Value;
+        if (Critical(substance, liquid) is { } critical && t.Kelvin >= critical)
+            return Fact<Pressure>.Missing($"{substance.Name} is above its critical temperature of {critical - 273.15:0} degrees C: a gas under any pressure, without a vapour pressure");
+        if (melting is { } m && t.Kelvin < m - 0.05)
+            return BelowMelting(substance, t, new Temperature(m), liquid, solid);
+        return (liquid ?? solid)?.At(t) ?? Estimate(substance, t);
+    }
+
+    private Fact<Pressure> BelowMelting(Substance substance, Temperature t, Temperature melting, VapourPressureFit? liquid, VapourPressureFit? solid)
+    {
+        if (solid is not null)
+            return solid.At(t);
+        if (liquid is null)
+            return Estimate(substance, t);
+        var atMelting = liquid.At(melting);
+        var sublimation = new MolarEnergy(liquid.EnthalpyAt(liquid.From > melting ? liquid.From : melting).JoulesPerMole + (FusionEntropy * melting.Kelvin));
+        var p = ClausiusClapeyron.Extrapolate(atMelting.Value!.Value, melting, sublimation, t);
+        var reach = Spread.Of(Math.Exp(25 / PhysicalConstants.GasConstant * ((melting.Kelvin / t.Kelvin) - 1)));
+        var beyond = Spread.Of(Math.Pow(1.1, (melting.Kelvin - t.Kelvin) / 10));
+        return Fact<Pressure>.Of(
+            p,
+            atMelting.Spread.And(reach).And(beyond),
+            liquid.Provenance,
+            $"solid below {melting.Celsius:0} degrees C; the liquid's value there carried down by Clausius-Clapeyron with an estimated heat of fusion ({Walden.Source})");
+    }
+
+    private Fact<Pressure> Estimate(Substance substance, Temperature t)
+    {
+        var boiling = properties.Find(substance, PropertyKind.BoilingPoint)?.Value ?? properties.Find(substance, PropertyKind.SublimationPoint)?.Value;
+        if (boiling is not { } b)
+            return Fact<Pressure>.Missing($"no vapour pressure and no boiling point of {substance.Name} is in the tables");
+        if (t.Kelvin > b + 5)
+            return Fact<Pressure>.Missing($"{substance.Name} boils at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
+        var boilingPoint = new Temperature(b);
+        return Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), Trouton, "estimated by Trouton's rule from the boiling point");
+    }
+
+    private double? Critical(Substance substance, VapourPressureFit? liquid) =>
+        liquid?.Critical?.Kelvin ?? properties.Find(substance, PropertyKind.CriticalTemperature)?.Value;
+}

@@ -1,0 +1,39 @@
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Assessment.Neighbours;
+
+/// <summary>Containers that no judgement tells apart: same content, same place, same kind of seal.</summary>
+internal sealed record Cluster(int Index, ContactProfile Profile, Stand Stand, bool IsFlameSealed, IReadOnlyList<ShelfItem> Items);
+
+/// <summary>Two clusters that stand too near, with the rule that weighs most. Its A side is <see cref="A"/>.</summary>
+internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string Cause, Separation Needed, Separation Has)
+{
+    // By analogy from vehicles to shelves.
+    private static readonly Provenance CorrosiveAbove = new("49 CFR 177.848", "(e)(3), by analogy from vehicles to shelves", "2024");
+
+    /// <summary>The worst that stands against two clusters where they stand; null where nothing does.</summary>
+    public static Conflict? Between(Cluster a, Cluster b, PairJudgement judgement)
+    {
+        if (Nearness.Between(a.Stand, b.Stand) is not { } has)
+            return null;
+        var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
+        var worst = judgement.Reasons.FirstOrDefault(r => r.Separation > has && (!r.ByAir || airMeets)) ?? Above(a, b, judgement);
+        if (worst is null)
+            return null;
+        var cause = a.Profile.IsUnknown || b.Profile.IsUnknown ? "content that nobody knows, judged as the worst it could be" : worst.Cause;
+        return new Conflict(a, b, worst, cause, worst.Separation, has);
+    }
+
+    private static PairReason? Above(Cluster a, Cluster b, PairJudgement judgement)
+    {
+        var aAbove = judgement.ANeverAbove && Nearness.IsAbove(a.Stand, b.Stand);
+        var bAbove = judgement.BNeverAbove && Nearness.IsAbove(b.Stand, a.Stand);
+        if (!aAbove && !bAbove)
+            return null;
+        const string corrosive = "corrosive liquid";
+        const string below = "what it must not fall on";
+        return new PairReason(
+            aAbove ? corrosive : below, aAbove ? below : corrosive, Separation.OwnTray, ByAir: false, ABreathes: false,
+            ["corrosion"], null, null, "corrosive liquid above something that burns or feeds a fire", CorrosiveAbove, Verified: true, int.MaxValue);
+    }
+}

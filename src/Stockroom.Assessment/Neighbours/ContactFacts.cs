@@ -1,0 +1,73 @@
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Assessment.Neighbours;
+
+/// <summary>Families, the substances that bring them, and the rules between them, ready for judging. Immutable.</summary>
+public sealed class ContactFacts
+{
+    private static readonly Lazy<ContactFacts> Embedded = new(() => ContactTables.ReadEmbedded());
+
+    private readonly Dictionary<string, ContactFamily> _families;
+    private readonly Dictionary<string, int> _familyIndex = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<SubstanceFamily>> _bySubstance;
+    private readonly Dictionary<string, List<(decimal FromPercent, int Term)>> _substanceTerms;
+    private readonly List<ContactRule>?[] _rules;
+    private readonly bool[] _far;
+    private readonly int _terms;
+
+    internal ContactFacts(
+        IReadOnlyList<ContactFamily> families,
+        Dictionary<string, List<SubstanceFamily>> bySubstance,
+        Dictionary<string, List<(decimal FromPercent, int Term)>> substanceTerms,
+        IReadOnlyList<ContactRule> rules,
+        int terms)
+    {
+        Families = families;
+        _families = families.ToDictionary(f => f.Key, StringComparer.Ordinal);
+        for (var i = 0; i < families.Count; i++)
+            _familyIndex[families[i].Key] = i;
+        _bySubstance = bySubstance;
+        _substanceTerms = substanceTerms;
+        Rules = rules;
+        _terms = terms;
+        _rules = new List<ContactRule>?[terms * terms];
+        _far = new bool[terms];
+        foreach (var rule in rules)
+        {
+            Enter(rule, rule.A.Index, rule.B.Index);
+            if (rule.A.Index != rule.B.Index)
+                Enter(rule, rule.B.Index, rule.A.Index);
+            _far[rule.A.Index] |= rule.Separation == Separation.FarApart;
+            _far[rule.B.Index] |= rule.Separation == Separation.FarApart;
+        }
+    }
+
+    /// <summary>The facts that come with the program.</summary>
+    public static ContactFacts Default => Embedded.Value;
+
+    public IReadOnlyList<ContactFamily> Families { get; }
+
+    /// <summary>Names of all substances that the tables say something about.</summary>
+    public IEnumerable<string> Substances => _bySubstance.Keys;
+
+    internal IReadOnlyList<ContactRule> Rules { get; }
+
+    /// <summary>Index of the term that every content carries unless it is inert.</summary>
+    internal int Anything => Families.Count;
+
+    internal ContactFamily Family(string key) => _families[key];
+
+    internal int IndexOf(string family) => _familyIndex[family];
+
+    /// <summary>Null where nothing is written of the substance.</summary>
+    internal IReadOnlyList<SubstanceFamily>? FamiliesOf(string substance) => _bySubstance.GetValueOrDefault(substance);
+
+    internal IReadOnlyList<(decimal FromPercent, int Term)> TermsOf(string substance) =>
+        _substanceTerms.TryGetValue(substance, out var terms) ? terms : [];
+
+    internal IReadOnlyList<ContactRule> Between(int termA, int termB) => _rules[(termA * _terms) + termB] ?? (IReadOnlyList<ContactRule>)[];
+
+    internal bool MayNeedToStandFarApart(int term) => _far[term];
+
+    private void Enter(ContactRule rule, int a, int b) => (_rules[(a * _terms) + b] ??= []).Add(rule);
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Text;
+using Stockroom.Chemistry.Catalogue;
+
+namespace Stockroom.Assessment.Neighbours;
+
+/// <summary>What a content is as far as its neighbours care: the contact families it carries, each with its reason.</summary>
+public sealed class ContactProfile
+{
+    private ContactProfile(ContactFacts facts, Content content, IReadOnlyList<CarriedFamily> families, int[] terms, IReadOnlyList<string> notes)
+    {
+        Facts = facts;
+        Content = content;
+        Families = families;
+        Terms = terms;
+        Notes = notes;
+        Composition = CompositionOf(content);
+        Identity = $"{content.Name}|{Composition}|{content.State}|{string.Join(',', terms)}";
+    }
+
+    public Content Content { get; }
+
+    public string Name => Content.Name;
+
+    /// <summary>True for an orphan: it carries every family that it could, in its state of matter.</summary>
+    public bool IsUnknown => Content.IsUnknown;
+
+    /// <summary>True for what runs when its vessel breaks; an orphan of unknown state is taken as a liquid.</summary>
+    public bool IsLiquid => Content.State == MatterState.Liquid || (IsUnknown && Content.State == MatterState.Unknown);
+
+    public IReadOnlyList<CarriedFamily> Families { get; }
+
+    /// <summary>What the families do not tell, each a sentence.</summary>
+    public IReadOnlyList<string> Notes { get; }
+
+    /// <summary>Equal for two profiles that every judgement treats alike, names included.</summary>
+    internal string Identity { get; }
+
+    /// <summary>True where some rule could ask for more than a cabinet of its own.</summary>
+    internal bool MayNeedToStandFarApart => Array.Exists(Terms, Facts.MayNeedToStandFarApart);
+
+    internal ContactFacts Facts { get; }
+
+    internal int[] Terms { get; }
+
+    private string Composition { get; }
+
+    /// <summary>The profile of a content.</summary>
+    /// <param name="content">A substance, a preparation or an orphan.</param>
+    /// <param name="statementCodes">Its GHS statements, such as "H225" or "EUH014"; empty where they are not known.</param>
+    /// <param name="facts">The facts to judge by; those that come with the program if not given.</param>
+    public static ContactProfile Of(Content content, IReadOnlyCollection<string> statementCodes, ContactFacts? facts = null)
+    {
+        var known = facts ?? ContactFacts.Default;
+        return content.IsUnknown ? Unknown(known, content) : Known(known, content, statementCodes);
+    }
+
+    public bool Carries(string family) => Families.Any(f => f.Family.Key == family);
+
+    /// <summary>The same profile with one family more; for asking what a further hazard would change.</summary>
+    public ContactProfile With(string family, string because)
+    {
+        if (Carries(family))
+            return this;
+        var carried = new CarriedFamily(Facts.Family(family), because);
+        return new ContactProfile(Facts, Content, [.. Families, carried], [.. Terms.Append(Facts.IndexOf(family)).Distinct().Order()], Notes);
+    }
+
+    /// <summary>True where both hold the same known content, so that they cannot be each other's enemy by composition.</summary>
+    internal bool IsSameKnownContentAs(ContactProfile other) => !IsUnknown && !other.IsUnknown && Composition == other.Composition;
+
+    private static ContactProfile Unknown(ContactFacts facts, Content content)
+    {
+        var carried = facts.Families
+            .Where(f => content.State == MatterState.Unknown ? f.OrphanStates.Count > 0 : f.OrphanStates.Contains(content.State))
+            .Select(f => new CarriedFamily(f, "what it is is not known; it could be this"))
+            .ToList();
+        return new ContactProfile(
+            facts, content, carried, [.. carried.Select(c => facts.IndexOf(c.Family.Key)), facts.Anything],
+            [$"what {content.Name} is, is not known; it is judged as the worst it could be"]);
+    }
+
+    private static ContactProfile Known(ContactFacts facts, Content content, IReadOnlyCollection<string> statementCodes)
+    {
+        var assignment = new FamilyAssignment(facts, content);
+        assignment.ByComposition();
+        assignment.ByStatements(statementCodes);
+        return new ContactProfile(facts, content, assignment.Carried, assignment.Terms(), assignment.Notes(statementCodes));
+    }
+
+    private static string CompositionOf(Content content)
+    {
+        var text = new StringBuilder();
+        foreach (var part in content.Parts.OrderBy(p => p.Substance.Name, StringComparer.Ordinal))
+            text.Append(part.Substance.Name).Append('=').Append((part.Percent / 1.0000000000m).ToString(CultureInfo.InvariantCulture)).Append(';');
+        return text.ToString();
+    }
+
+    public override string ToString() => $"{Name}: {string.Join(", ", Families.Select(f => f.Family.PlainName))}";
+}

@@ -1,0 +1,76 @@
+namespace Stockroom.Assessment.Neighbours;
+
+/// <summary>Gathers conflicts into findings: those of one cause that hang together through shared containers are one.</summary>
+internal static class FindingWriter
+{
+    public static IReadOnlyList<Finding> Write(IReadOnlyList<Conflict> conflicts) =>
+        [.. conflicts
+            .GroupBy(c => (c.Cause, c.Reason.ByAir))
+            .SelectMany(g => Connected([.. g]))
+            .Select(Finding)
+            .OrderByDescending(f => f.Separation)
+            .ThenBy(f => f.Would.Min(Consequences.Rank))
+            .ThenByDescending(f => f.Separation - f.Pairs.Min(p => p.Stand))
+            .ThenByDescending(f => f.Pairs.Count)
+            .ThenBy(f => f.Cause, StringComparer.Ordinal)];
+
+    private static IEnumerable<List<Conflict>> Connected(List<Conflict> conflicts)
+    {
+        var root = new Dictionary<int, int>();
+        foreach (var conflict in conflicts)
+        {
+            var a = Root(root, conflict.A.Index);
+            var b = Root(root, conflict.B.Index);
+            root[Math.Max(a, b)] = Math.Min(a, b);
+        }
+
+        return conflicts.GroupBy(c => Root(root, c.A.Index)).Select(g => g.ToList());
+    }
+
+    private static int Root(Dictionary<int, int> root, int index)
+    {
+        root.TryAdd(index, index);
+        while (root[index] != index)
+            index = root[index] = root[root[index]];
+        return index;
+    }
+
+    private static Finding Finding(List<Conflict> conflicts)
+    {
+        var worst = conflicts
+            .OrderByDescending(c => c.Needed)
+            .ThenBy(c => c.Has)
+            .ThenBy(c => c.Reason.Would.Min(Consequences.Rank))
+            .ThenBy(c => c.Reason.Order)
+            .ThenBy(c => c.A.Items[0].Key, StringComparer.Ordinal)
+            .First();
+        return new Finding
+        {
+            Cause = FindingSentence.Of(conflicts, worst),
+            Rule = worst.Cause,
+            Would = [.. conflicts.SelectMany(c => c.Reason.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank)],
+            Product = worst.Reason.Product,
+            Source = worst.Reason.Source,
+            Verified = worst.Reason.Verified,
+            Separation = worst.Needed,
+            ByAir = worst.Reason.ByAir,
+            Pairs = [.. conflicts.SelectMany(Pairs).OrderBy(p => p.A, StringComparer.Ordinal).ThenBy(p => p.B, StringComparer.Ordinal)],
+        };
+    }
+
+    private static IEnumerable<FoundPair> Pairs(Conflict conflict)
+    {
+        var aAbove = Nearness.IsAbove(conflict.A.Stand, conflict.B.Stand);
+        var bAbove = Nearness.IsAbove(conflict.B.Stand, conflict.A.Stand);
+        for (var i = 0; i < conflict.A.Items.Count; i++)
+        {
+            var first = ReferenceEquals(conflict.A, conflict.B) ? i + 1 : 0;
+            for (var j = first; j < conflict.B.Items.Count; j++)
+            {
+                var a = conflict.A.Items[i];
+                var b = conflict.B.Items[j];
+                yield return new FoundPair(a.Key, b.Key, a.Label, b.Label, conflict.Has, aAbove, bAbove);
+            }
+        }
+    }
+}

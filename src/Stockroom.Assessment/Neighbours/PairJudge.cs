@@ -1,0 +1,122 @@
+namespace Stockroom.Assessment.Neighbours;
+
+/// <summary>
+/// Judges pairs of contents by the contact rules. Each distinct pair is judged once and kept, so that a store of many
+/// containers costs what its different contents cost. Not for use by several threads at once.
+/// </summary>
+public sealed class PairJudge
+{
+    // A leak of a corrosive liquid must not fall on these: 49 CFR 177.848(e)(3), by analogy from vehicles to shelves.
+    private static readonly HashSet<string> NotUnderCorrosives = new(StringComparer.Ordinal)
+    {
+        "flammable-solid", "self-heating", "pyrophoric", "strong-oxidiser", "oxidiser", "inorganic-peroxide", "chlorate", "perchlorate",
+        "permanganate", "chromium-vi", "nitrate", "nitrite", "organic-peroxide", "metal-powder",
+    };
+
+    private readonly Dictionary<string, int> _interned = new(StringComparer.Ordinal);
+    private readonly Dictionary<(int, int), PairJudgement> _judged = [];
+
+    /// <summary>What two contents are to each other. Symmetric but for the order in which the two are named.</summary>
+    public PairJudgement Judge(ContactProfile a, ContactProfile b)
+    {
+        var ia = Intern(a);
+        var ib = Intern(b);
+        if (_judged.TryGetValue((ia, ib), out var judged))
+            return judged;
+        judged = ia <= ib ? JudgeNew(a, b) : Judge(b, a).Flipped();
+        _judged[(ia, ib)] = judged;
+        return judged;
+    }
+
+    private int Intern(ContactProfile profile)
+    {
+        if (_interned.TryGetValue(profile.Identity, out var index))
+            return index;
+        index = _interned.Count;
+        _interned[profile.Identity] = index;
+        return index;
+    }
+
+    private static PairJudgement JudgeNew(ContactProfile a, ContactProfile b)
+    {
+        if (!ReferenceEquals(a.Facts, b.Facts))
+            throw new ArgumentException("the two profiles rest on different facts", nameof(b));
+        var reasons = Strictest(RulesBetween(a, b));
+        var withoutAir = reasons.Where(r => !r.ByAir).Select(r => r.Separation).DefaultIfEmpty().Max();
+        var same = a.IsSameKnownContentAs(b);
+        var aNever = NeverAbove(a, b, withoutAir, same);
+        var bNever = NeverAbove(b, a, withoutAir, same);
+        return new PairJudgement
+        {
+            A = a.Name,
+            B = b.Name,
+            Separation = reasons.Select(r => r.Separation).DefaultIfEmpty().Max(),
+            WithoutAir = withoutAir,
+            Vapour = reasons.Any(r => r.ByAir),
+            ANeverAbove = aNever,
+            BNeverAbove = bNever,
+            NeverAbove = [.. Names(a, aNever).Concat(Names(b, bNever)).Distinct(StringComparer.Ordinal)],
+            Reasons = reasons,
+            Notes = [.. a.Notes.Concat(b.Notes).Distinct(StringComparer.Ordinal)],
+        };
+    }
+
+    private static IEnumerable<PairReason> RulesBetween(ContactProfile a, ContactProfile b)
+    {
+        var same = a.IsSameKnownContentAs(b);
+        foreach (var termA in a.Terms)
+        {
+            foreach (var termB in b.Terms)
+            {
+                foreach (var rule in a.Facts.Between(termA, termB))
+                {
+                    var straight = rule.A.Index == termA;
+                    if (!same || rule.A.Index == rule.B.Index)
+                        yield return Reason(rule, straight);
+                }
+            }
+        }
+    }
+
+    private static PairReason Reason(ContactRule rule, bool straight) => new(
+        straight ? rule.A.PlainName : rule.B.PlainName,
+        straight ? rule.B.PlainName : rule.A.PlainName,
+        rule.Separation,
+        rule.ByAir,
+        rule.ByAir && straight,
+        rule.Would,
+        rule.Product,
+        rule.OnlyIf,
+        rule.Cause,
+        rule.Provenance,
+        rule.Verified,
+        rule.Order);
+
+    // Of several rules with one cause the strictest is kept: it says what the others say.
+    private static List<PairReason> Strictest(IEnumerable<PairReason> reasons) =>
+        [.. reasons
+            .GroupBy(r => (r.Cause, r.ByAir))
+            .Select(g => g.OrderByDescending(r => r.Separation).ThenBy(Worst).ThenByDescending(r => r.Verified).ThenBy(r => r.Order).First())
+            .OrderByDescending(r => r.Separation)
+            .ThenBy(Urgency)
+            .ThenBy(r => r.OnlyIf is null ? 0 : 1)
+            .ThenBy(Worst)
+            .ThenBy(r => r.Order)];
+
+    // What a break could bring comes first where it is fire, explosion or gas; else what the air does every day.
+    private static int Urgency(PairReason reason) =>
+        reason.ByAir ? 1 : reason.OnlyIf is null && reason.Would.Any(Consequences.NeedsOwnCabinet) ? 0 : 2;
+
+    private static int Worst(PairReason reason) => reason.Would.Min(Consequences.Rank);
+
+    // What runs may not stand over what it must not meet.
+    private static bool NeverAbove(ContactProfile upper, ContactProfile lower, Separation byContact, bool same)
+    {
+        if (same || !upper.IsLiquid)
+            return false;
+        return byContact >= Separation.OwnTray
+            || (upper.Carries("corrosive-liquid") && lower.Families.Any(f => NotUnderCorrosives.Contains(f.Family.Key)));
+    }
+
+    private static IEnumerable<string> Names(ContactProfile profile, bool never) => never ? [profile.Name] : [];
+}

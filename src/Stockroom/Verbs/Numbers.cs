@@ -1,0 +1,30 @@
+using System.Globalization;
+
+namespace Stockroom.Verbs;
+
+/// <summary>Numbers as typed on the command line, kept exactly.</summary>
+internal static class Numbers
+{
+    /// <summary>A mass in grams: "12.5" or "12.5 g". Null where nothing was typed.</summary>
+    public static decimal? Grams(string? text, string what)
+    {
+        if (text is null)
+            return null;
+        var words = text.Trim();
+        if (words.EndsWith('g') && !words.EndsWith("kg", StringComparison.Ordinal) && !words.EndsWith("mg", StringComparison.Ordinal))
+            words = words[..^1].TrimEnd();
+        if (!decimal.TryParse(words, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var grams))
+            throw RefusedException.Words($"'{text}' is not {what} in grams; write for example 132.75");
+        return grams > 0 ? grams : throw RefusedException.Words($"{what} of {words} g must be above zero");
+    }
+
+    /// <summary>A plain number of some quantity. Null where nothing was typed.</summary>
+    public static decimal? Plain(string? text, string what)
+    {
+        if (text is null)
+            return null;
+        return decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            ? value
+            : throw RefusedException.Words($"'{text}' is not {what}; write a number");
+    }
+}

@@ -46,6 +46,9 @@ internal sealed class StockroomWindow : Runnable, INavigator
     /// <summary>Index of the screen that is shown.</summary>
     public int CurrentIndex => _current;
 
+    /// <summary>Whether plain characters are typed into the screen that is shown.</summary>
+    public bool TakesText => Current.TakesText;
+
     private Screen Current => _shown[_current]!.Screen;
 
     /// <summary>Shows another screen; the numbers go round.</summary>
@@ -95,7 +98,10 @@ internal sealed class StockroomWindow : Runnable, INavigator
         _keyLine.Say("");
     }
 
-    public void DrawAfresh() => App?.LayoutAndDraw(true);
+    public void DrawAfresh()
+    {
+        if (App is { } app) app.ClearScreenNextIteration = true;
+    }
 
     /// <summary>Asks the desk again where the book, or the day, has changed.</summary>
     public void RefreshIfChanged()

@@ -12,5 +12,5 @@ internal sealed record GlyphSet(bool IsAscii, string Rule, string Divider, strin
 {
     public static GlyphSet Unicode { get; } = new(false, "─", "│", "…", "▾", "▸", "›");
 
-    public static GlyphSet Ascii { get; } = new(true, "-", "|", "~", "-", "+", ">");
+    public static GlyphSet Ascii { get; } = new(true, "-", "|", "~", "v", "+", ">");
 }

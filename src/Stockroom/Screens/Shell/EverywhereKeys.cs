@@ -17,16 +17,19 @@ internal static class EverywhereKeys
             new("Tab", "the next room", () => window.Show(window.CurrentIndex + 1), Key.Tab) { Brief = "next room" },
             new("Shift-Tab", "the room before", () => window.Show(window.CurrentIndex - 1), Key.Tab.WithShift),
         };
-        keys.AddRange(ScreenList.All.Select((entry, i) => Room(window, entry.Title, i)));
+        keys.AddRange(ScreenList.All.SelectMany((entry, i) => Room(window, entry.Title, i)));
         keys.Add(new("Ctrl-L", "draw the screen afresh", window.DrawAfresh, Key.L.WithCtrl));
         return keys;
     }
 
-    /// <summary>The digit is a letter like any other where text is typed; the function key works everywhere.</summary>
-    private static KeyAction Room(StockroomWindow window, string title, int index)
+    /// <summary>The function key works everywhere; the digit is a character like any other where text is typed.</summary>
+    private static IEnumerable<KeyAction> Room(StockroomWindow window, string title, int index)
     {
         string number = string.Create(null, $"{index + 1}");
-        var function = new Key(Key.F1.KeyCode + (uint)index);
-        return new($"F{number} or {number}", $"to {title}", () => window.Show(index), function, new Key(number[0]));
+        yield return new("F" + number, "to " + title, () => window.Show(index), new Key(Key.F1.KeyCode + (uint)index));
+        yield return new(number, "to " + title, () => window.Show(index), new Key(number[0]))
+        {
+            Hindrance = () => window.TakesText ? "digits are typed here" : null,
+        };
     }
 }

@@ -11,12 +11,12 @@ internal static class ListKeys
         Func<string?> hindrance = () => !here() ? "the list is not where the keys go now" : list.Chosen < 0 ? "the list is empty" : null;
         return
         [
-            new("Up", "choose the line above", () => list.Step(-1), Key.CursorUp) { Hindrance = hindrance },
-            new("Down", "choose the line below", () => list.Step(1), Key.CursorDown) { Hindrance = hindrance },
-            new("PgUp", "a page up", () => list.Step(-list.Page), Key.PageUp) { Hindrance = hindrance },
-            new("PgDn", "a page down", () => list.Step(list.Page), Key.PageDown) { Hindrance = hindrance },
-            new("Home", "the first line", () => list.Choose(0), Key.Home) { Hindrance = hindrance },
-            new("End", "the last line", () => list.Choose(list.Count - 1), Key.End) { Hindrance = hindrance },
+            new("Up", "choose a line", () => list.Step(-1), Key.CursorUp) { Hindrance = hindrance },
+            new("Down", "choose a line", () => list.Step(1), Key.CursorDown) { Hindrance = hindrance },
+            new("PgUp", "go a page up or down", () => list.Step(-list.Page), Key.PageUp) { Hindrance = hindrance },
+            new("PgDn", "go a page up or down", () => list.Step(list.Page), Key.PageDown) { Hindrance = hindrance },
+            new("Home", "go to the first or go to the first or the last line", () => list.Choose(0), Key.Home) { Hindrance = hindrance },
+            new("End", "go to the first or the last line", () => list.Choose(list.Count - 1), Key.End) { Hindrance = hindrance },
         ];
     }
 
@@ -25,12 +25,12 @@ internal static class ListKeys
         Func<string?> hindrance = () => !here() ? "the card is not where the keys go now" : !text.Overflows ? "all of it is in sight" : null;
         return
         [
-            new("Up", "scroll up a line", () => text.Scroll(-1), Key.CursorUp) { Hindrance = hindrance },
-            new("Down", "scroll down a line", () => text.Scroll(1), Key.CursorDown) { Hindrance = hindrance },
-            new("PgUp", "scroll up a page", () => text.Scroll(-text.Page), Key.PageUp) { Hindrance = hindrance },
-            new("PgDn", "scroll down a page", () => text.Scroll(text.Page), Key.PageDown) { Hindrance = hindrance },
-            new("Home", "to the beginning", text.ToStart, Key.Home) { Hindrance = hindrance },
-            new("End", "to the end", text.ToEnd, Key.End) { Hindrance = hindrance },
+            new("Up", "scroll a line", () => text.Scroll(-1), Key.CursorUp) { Hindrance = hindrance },
+            new("Down", "scroll a line", () => text.Scroll(1), Key.CursorDown) { Hindrance = hindrance },
+            new("PgUp", "scroll a page", () => text.Scroll(-text.Page), Key.PageUp) { Hindrance = hindrance },
+            new("PgDn", "scroll a page", () => text.Scroll(text.Page), Key.PageDown) { Hindrance = hindrance },
+            new("Home", "to the beginning or the end", text.ToStart, Key.Home) { Hindrance = hindrance },
+            new("End", "to the beginning or the end", text.ToEnd, Key.End) { Hindrance = hindrance },
         ];
     }
 }

@@ -34,8 +34,8 @@ internal sealed class TodayScreen : Screen
                 Hindrance = () => Containers.Count == 0 ? "no container is chosen" : null,
             },
             .. ListKeys.Choosing(_list, static () => true),
-            new("Shift-Down", "scroll the reasons down", () => _why.Scroll(1), Key.CursorDown.WithShift) { Hindrance = WhyFits },
-            new("Shift-Up", "scroll the reasons up", () => _why.Scroll(-1), Key.CursorUp.WithShift) { Hindrance = WhyFits },
+            new("Shift-Down", "scroll the reasons", () => _why.Scroll(1), Key.CursorDown.WithShift) { Hindrance = WhyFits },
+            new("Shift-Up", "scroll the reasons", () => _why.Scroll(-1), Key.CursorUp.WithShift) { Hindrance = WhyFits },
         ];
     }
 

@@ -16,7 +16,7 @@ public sealed class CorrectionTests
         Assert.Equal("another shop", container.Lot.Supplier);
         Assert.Equal(new DateOnly(2026, 4, 1), container.ReceivedOn);
         Assert.Equal(100m, ((Received)book.Book.Ledger.Entries[5]).NetGrams);
-        Assert.Equal([6, 7, 8], container.History);
+        Assert.Equal([6, 7, 10], container.History);
     }
 
     [Fact]

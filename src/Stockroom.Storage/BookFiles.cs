@@ -1,0 +1,21 @@
+namespace Stockroom.Storage;
+
+/// <summary>What a book's folder holds.</summary>
+internal sealed record BookFiles(string Folder)
+{
+    /// <summary>Format version, identity and day of making; written last, so that a folder with it is a whole book.</summary>
+    public string Identity => Path.Combine(Folder, "book.json");
+
+    /// <summary>The ledger as text: one line a transaction. The truth.</summary>
+    public string Journal => Path.Combine(Folder, "journal.txt");
+
+    public string Lite => Path.Combine(Folder, "book.litedb");
+
+    public string LiteLog => Path.Combine(Folder, "book.litedb-log");
+
+    /// <summary>Locked while a program has the book open; its mere presence means nothing.</summary>
+    public string Lock => Path.Combine(Folder, "lock");
+
+    /// <summary>Who holds the lock; stands apart because a locked file cannot be read everywhere.</summary>
+    public string Holder => Path.Combine(Folder, "lock-holder.json");
+}

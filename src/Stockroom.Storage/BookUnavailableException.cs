@@ -1,0 +1,39 @@
+namespace Stockroom.Storage;
+
+/// <summary>Why a book cannot be opened, made or written.</summary>
+public enum BookFault
+{
+    /// <summary>There is nothing at that path.</summary>
+    Missing = 0,
+
+    /// <summary>Something is there, and it is not a stock book; it was left as it is.</summary>
+    NotABook,
+
+    /// <summary>A new book would have to overwrite something.</summary>
+    AlreadyThere,
+
+    ReadOnly,
+
+    /// <summary>Another program holds it.</summary>
+    Locked,
+
+    /// <summary>A newer version of the program wrote it.</summary>
+    Newer,
+
+    /// <summary>What is kept does not hold: altered, cut short, or unreadable.</summary>
+    Damaged,
+
+    DiskFull,
+
+    /// <summary>Any other failure of the disk.</summary>
+    Disk,
+}
+
+/// <summary>A book cannot be opened, made or written. The message is one line for the keeper.</summary>
+public sealed class BookUnavailableException : Exception
+{
+    public BookUnavailableException(BookFault fault, string message, Exception? cause = null)
+        : base(message, cause) => Fault = fault;
+
+    public BookFault Fault { get; }
+}

@@ -1,0 +1,105 @@
+using Stockroom.Book.Encoding;
+using Stockroom.Book.Ledgers;
+using Stockroom.Storage.Disks;
+using Stockroom.Storage.Journals;
+using Stockroom.Storage.Lite;
+using Stockroom.Storage.Locks;
+
+namespace Stockroom.Storage;
+
+/// <summary>What was checked of a book and what does not hold.</summary>
+/// <param name="Transactions">Lines of the journal that hold.</param>
+/// <param name="Entries">Entries in them.</param>
+/// <param name="HeadHash">Hash of the last entry that holds: copy it to paper, and the record up to it cannot be altered unseen.</param>
+/// <param name="Findings">What does not hold, a line each; empty if everything does.</param>
+public sealed record VerificationReport(long Transactions, long Entries, string HeadHash, IReadOnlyList<string> Findings)
+{
+    public bool Holds => Findings.Count == 0;
+}
+
+/// <summary>Checks journal, LiteDB and ledger against each other.</summary>
+internal static class BookVerification
+{
+    public static VerificationReport OfOpen(JournalFile journal, LiteStore lite, BookIdentity identity, Ledger ledger)
+    {
+        var findings = new List<string>();
+        var reading = journal.ReadAgain(identity.GenesisHash);
+        CheckJournal(reading, findings);
+        if (reading.Chain.EntryHash != ledger.HeadHash)
+            findings.Add("the journal no longer says what the open book says: it was changed meanwhile");
+        findings.AddRange(LiteComparison.Of(lite, reading.Chain, identity).Findings);
+        return Report(reading, findings);
+    }
+
+    public static VerificationReport OfFolder(IDisk disk, string folder)
+    {
+        var files = StockBookFolder.Find(disk, folder);
+        return StockBookFolder.Guarded($"the book '{folder}' cannot be verified", () =>
+        {
+            var identity = BookIdentity.Read(disk, files);
+            using var still = BookLock.TryTakeShared(disk, files);
+            if (still is null && disk.FileExists(files.Lock))
+                throw new BookUnavailableException(BookFault.Locked, $"the book '{folder}' is open in {LockHolder.Of(disk, files)}; close it there to verify it");
+            var findings = new List<string>();
+            var reading = ReadJournal(disk, files, identity, findings);
+            CheckLite(disk, files, identity, reading, findings);
+            return Report(reading, findings);
+        });
+    }
+
+    private static JournalReading ReadJournal(IDisk disk, BookFiles files, BookIdentity identity, List<string> findings)
+    {
+        if (!disk.FileExists(files.Journal))
+        {
+            findings.Add("the journal is missing");
+            using var nothing = new MemoryStream();
+            return JournalReading.Of(nothing, identity.GenesisHash);
+        }
+
+        using var file = disk.Open(files.Journal, Opening.Read);
+        var reading = JournalReading.Of(file, identity.GenesisHash);
+        CheckJournal(reading, findings);
+        return reading;
+    }
+
+    private static void CheckJournal(JournalReading reading, List<string> findings)
+    {
+        if (reading.Broken is { } broken)
+            findings.Add($"line {broken.Line} of the journal was altered: {broken.Because}; it and what follows cannot be believed");
+        if (reading.TornBytes > 0)
+            findings.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged)");
+        for (var i = 0; i < reading.Chain.Entries.Count; i++)
+        {
+            if (EntryCodec.Encode(reading.Chain.Entries[i]) != reading.Chain.EntryTexts[i])
+                findings.Add($"entry {i + 1} is not in canonical form");
+        }
+
+        foreach (var (number, problem) in Ledger.Of("", reading.Chain.Entries).Problems)
+            findings.Add($"entry {number} has no effect: {problem}");
+    }
+
+    private static void CheckLite(IDisk disk, BookFiles files, BookIdentity identity, JournalReading reading, List<string> findings)
+    {
+        try
+        {
+            using var store = new LiteFiles(disk, files, identity, []).OpenAsFound(readOnly: true);
+            if (store is null)
+            {
+                findings.Add("the LiteDB file is missing or unreadable");
+                return;
+            }
+
+            var comparison = LiteComparison.Of(store, reading.Chain, identity);
+            findings.AddRange(comparison.Findings);
+            if (comparison.Findings.Count == 0 && comparison.Held < reading.Chain.Entries.Count)
+                findings.Add($"the LiteDB file lacks the last {reading.Chain.Entries.Count - comparison.Held} entries; opening the book to write replays them");
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            findings.Add($"the LiteDB file cannot be read: {DiskFaults.OneLine(e.Message)}");
+        }
+    }
+
+    private static VerificationReport Report(JournalReading reading, List<string> findings) =>
+        new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, findings);
+}

@@ -1,0 +1,38 @@
+namespace Stockroom.Storage.Disks;
+
+/// <summary>How a file is opened.</summary>
+internal enum Opening
+{
+    /// <summary>To read; others may read and write.</summary>
+    Read = 0,
+
+    /// <summary>To read; nobody may write meanwhile.</summary>
+    ReadStill,
+
+    /// <summary>To read and write, made if missing; others may read.</summary>
+    Write,
+
+    /// <summary>To read and write, made if missing; nobody else.</summary>
+    WriteAlone,
+}
+
+/// <summary>All of the disk that storage touches, so that its failures can be rehearsed.</summary>
+internal interface IDisk
+{
+    bool FileExists(string path);
+
+    bool FolderExists(string path);
+
+    /// <summary>Makes a folder that only its owner can enter.</summary>
+    void MakeFolder(string path);
+
+    /// <summary>Opens a file; a new one can be read and written by its owner only.</summary>
+    DiskFile Open(string path, Opening opening);
+
+    void Rename(string from, string to);
+
+    void Delete(string path);
+
+    /// <summary>Makes names given or taken away in a folder durable.</summary>
+    void SyncFolder(string path);
+}

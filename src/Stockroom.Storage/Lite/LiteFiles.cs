@@ -1,0 +1,131 @@
+using Stockroom.Storage.Disks;
+using Stockroom.Storage.Journals;
+
+namespace Stockroom.Storage.Lite;
+
+/// <summary>Opens a book's LiteDB file beside a journal that holds, builds it anew where there is none, brings it up to date.</summary>
+internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identity, List<string> messages)
+{
+    private const string NewSuffix = ".new";
+
+    /// <summary>A store equal to the journal.</summary>
+    /// <exception cref="BookUnavailableException">LiteDB leads the journal or contradicts it; nothing was changed.</exception>
+    public LiteStore OpenAndFollow(JournalChain chain)
+    {
+        var store = OpenAsFound(readOnly: false);
+        if (store is null)
+            return Rebuild(chain);
+        try
+        {
+            if (Compare(store, chain) is { } comparison)
+            {
+                Replay(store, chain, comparison.Held);
+                return store;
+            }
+        }
+        catch
+        {
+            store.Dispose();
+            throw;
+        }
+
+        store.Dispose();
+        return SetAsideAndRebuild(chain);
+    }
+
+    /// <summary>Compares without changing anything.</summary>
+    /// <exception cref="BookUnavailableException">LiteDB leads the journal or contradicts it.</exception>
+    public void CompareOnly(JournalChain chain)
+    {
+        using var store = OpenAsFound(readOnly: true);
+        if (store is null || Compare(store, chain) is not { } comparison)
+            messages.Add("the LiteDB file is missing or unreadable; it is built anew from the journal when the book is next opened to write");
+        else if (comparison.Held < chain.Entries.Count)
+            messages.Add($"the LiteDB file lacks the last {chain.Entries.Count - comparison.Held} entries; they are replayed from the journal when the book is next opened to write");
+    }
+
+    /// <summary>The store as it lies there; null if it is missing, empty or unreadable.</summary>
+    /// <exception cref="BookUnavailableException">The file is not LiteDB's.</exception>
+    public LiteStore? OpenAsFound(bool readOnly)
+    {
+        if (!disk.FileExists(files.Lite))
+            return null;
+        using (var file = disk.Open(files.Lite, Opening.Read))
+        {
+            if (file.Length == 0)
+                return null;
+            if (!LiteHeader.IsLiteDb(file))
+                throw new BookUnavailableException(BookFault.Damaged, $"'{files.Lite}' is not a LiteDB file and was left as it is; move it away, and it is built anew from the journal");
+        }
+
+        return Readable(() => LiteStore.Open(disk, files, readOnly));
+    }
+
+    private LiteComparison? Compare(LiteStore store, JournalChain chain)
+    {
+        if (Readable(() => LiteComparison.Of(store, chain, identity)) is not { } comparison)
+            return null;
+        if (comparison.Findings.Count > 0)
+            throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {comparison.Findings[0]}");
+        return comparison;
+    }
+
+    private void Replay(LiteStore store, JournalChain chain, long held)
+    {
+        if (held == chain.Entries.Count)
+            return;
+        store.Insert(Numbered(chain, (int)held));
+        messages.Add($"{chain.Entries.Count - held} entries of the journal were missing in the LiteDB file and were replayed");
+    }
+
+    private LiteStore SetAsideAndRebuild(JournalChain chain)
+    {
+        for (var n = 1; ; n++)
+        {
+            var aside = $"{files.Lite}.unreadable-{n}";
+            if (disk.FileExists(aside))
+                continue;
+            disk.Rename(files.Lite, aside);
+            if (disk.FileExists(files.LiteLog))
+                disk.Rename(files.LiteLog, aside + "-log");
+            messages.Add($"the LiteDB file could not be read; it is kept as {Path.GetFileName(aside)}");
+            return Rebuild(chain);
+        }
+    }
+
+    private LiteStore Rebuild(JournalChain chain)
+    {
+        var (data, log) = (files.Lite + NewSuffix, files.LiteLog + NewSuffix);
+        disk.Delete(data);
+        disk.Delete(log);
+        using (var store = LiteStore.Make(disk, data, log, identity))
+            store.Insert(Numbered(chain, 0));
+        disk.Delete(files.Lite);
+        disk.Delete(files.LiteLog);
+        disk.Rename(log, files.LiteLog);
+        disk.Rename(data, files.Lite);
+        disk.SyncFolder(files.Folder);
+        messages.Add($"the LiteDB file was missing or unreadable and was built anew from the journal ({chain.Entries.Count} entries)");
+        return LiteStore.Open(disk, files, readOnly: false);
+    }
+
+    private static IEnumerable<(Stockroom.Book.Entries.Entry, string, string)> Numbered(JournalChain chain, int from)
+    {
+        for (var i = from; i < chain.Entries.Count; i++)
+            yield return (chain.Entries[i], chain.EntryTexts[i], chain.EntryHashes[i]);
+    }
+
+    // LiteDB answers a damaged page with whatever exception comes its way; a failing disk is another matter.
+    private static T? Readable<T>(Func<T> read)
+        where T : class
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception e) when (!DiskFaults.IsOfTheDisk(e) && e is not OutOfMemoryException and not BookUnavailableException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,149 @@
+using System.Security.Cryptography;
+using Stockroom.Storage.Disks;
+using Stockroom.Storage.Journals;
+using Stockroom.Storage.Lite;
+using Stockroom.Storage.Locks;
+
+namespace Stockroom.Storage;
+
+/// <summary>Makes and opens books. A book is a folder, copied and moved as one.</summary>
+public static class StockBookFolder
+{
+    /// <summary>True if a folder is a stock book, whether or not it can be opened.</summary>
+    public static bool IsBook(string folder) => File.Exists(new BookFiles(folder).Identity);
+
+    /// <summary>Makes an empty book in a folder that does not exist or is empty, and opens it to write.</summary>
+    /// <exception cref="BookUnavailableException">Something is there already, or the disk refuses.</exception>
+    public static StockBook Create(string folder, TimeProvider? clock = null) => Create(LocalDisk.Instance, folder, clock ?? TimeProvider.System);
+
+    /// <summary>Opens a book: its journal is checked whole, LiteDB compared with it and brought up to date.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="readOnly">Changes nothing and keeps nobody out; several may read while one writes.</param>
+    /// <param name="clock">Gives the time of booking and its offset.</param>
+    /// <exception cref="BookUnavailableException">It cannot be opened; nothing was changed.</exception>
+    public static StockBook Open(string folder, bool readOnly = false, TimeProvider? clock = null) => Open(LocalDisk.Instance, folder, readOnly, clock ?? TimeProvider.System);
+
+    /// <summary>Checks everything that is kept and says what does not hold, also of a book that cannot be opened.</summary>
+    /// <exception cref="BookUnavailableException">There is no book, or another program is writing it.</exception>
+    public static VerificationReport Verify(string folder) => BookVerification.OfFolder(LocalDisk.Instance, folder);
+
+    internal static StockBook Create(IDisk disk, string folder, TimeProvider clock)
+    {
+        var files = new BookFiles(Path.GetFullPath(folder));
+        if (disk.FileExists(files.Folder))
+            throw new BookUnavailableException(BookFault.AlreadyThere, $"'{folder}' is a file; a book needs a folder of its own");
+        if (disk.FolderExists(files.Folder) && Directory.EnumerateFileSystemEntries(files.Folder).Any())
+        {
+            throw new BookUnavailableException(BookFault.AlreadyThere, disk.FileExists(files.Identity)
+                ? $"there is already a book in '{folder}'; open it, or name another folder"
+                : $"the folder '{folder}' is not empty; a book needs a folder of its own");
+        }
+
+        return Guarded($"the book '{folder}' cannot be made", () => Make(disk, files, clock));
+    }
+
+    internal static StockBook Open(IDisk disk, string folder, bool readOnly, TimeProvider clock)
+    {
+        var files = Find(disk, folder);
+        return Guarded($"the book '{folder}' cannot be opened", () =>
+        {
+            var identity = BookIdentity.Read(disk, files);
+            return readOnly ? OpenToRead(disk, files, identity) : OpenToWrite(disk, files, identity, clock);
+        });
+    }
+
+    internal static BookFiles Find(IDisk disk, string folder)
+    {
+        var files = new BookFiles(Path.GetFullPath(folder));
+        if (disk.FileExists(files.Folder))
+            throw new BookUnavailableException(BookFault.NotABook, $"'{folder}' is a file, not a stock book's folder; it was left as it is");
+        if (!disk.FolderExists(files.Folder))
+            throw new BookUnavailableException(BookFault.Missing, $"there is no stock book at '{folder}'");
+        if (!disk.FileExists(files.Identity))
+            throw new BookUnavailableException(BookFault.NotABook, $"the folder '{folder}' is not a stock book: it has no {Path.GetFileName(files.Identity)}; it was left as it is");
+        return files;
+    }
+
+    internal static T Guarded<T>(string failure, Func<T> act)
+    {
+        try
+        {
+            return act();
+        }
+        catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
+        {
+            throw DiskFaults.Explain(e, failure);
+        }
+    }
+
+    private static StockBook Make(IDisk disk, BookFiles files, TimeProvider clock)
+    {
+        var identity = new BookIdentity(BookIdentity.CurrentFormat, Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)), clock.GetLocalNow());
+        disk.MakeFolder(files.Folder);
+        using var opening = new Unwinding();
+        opening.Hold(BookLock.TakeAlone(disk, files, clock));
+        var journal = opening.Hold(disk.Open(files.Journal, Opening.Write));
+        journal.Sync();
+        var lite = opening.Hold(LiteStore.Make(disk, files.Lite, files.LiteLog, identity));
+        using (var file = disk.Open(files.Identity, Opening.Write))
+        {
+            file.Write(identity.Encode());
+            file.Sync();
+        }
+
+        disk.SyncFolder(files.Folder);
+        if (Path.GetDirectoryName(files.Folder) is { Length: > 0 } parent)
+            disk.SyncFolder(parent);
+        return opening.Done(new StockBook(files, identity, new JournalFile(journal, 0), lite, new JournalChain(identity.GenesisHash), [], clock, opening.Held));
+    }
+
+    private static StockBook OpenToWrite(IDisk disk, BookFiles files, BookIdentity identity, TimeProvider clock)
+    {
+        using var opening = new Unwinding();
+        opening.Hold(BookLock.TakeAlone(disk, files, clock));
+        var file = opening.Hold(OpenJournal(disk, files, Opening.Write));
+        var reading = Read(file, files, identity);
+        var messages = new List<string>();
+        var lite = opening.Hold(new LiteFiles(disk, files, identity, messages).OpenAndFollow(reading.Chain));
+        var journal = new JournalFile(file, reading.GoodLength);
+        if (reading.LacksLineEnd)
+            journal.Append([(byte)'\n']);
+        if (reading.TornBytes > 0)
+        {
+            journal.CutTail();
+            messages.Add($"the journal's last line was cut short ({reading.TornBytes} bytes, never acknowledged) and was taken off");
+        }
+
+        return opening.Done(new StockBook(files, identity, journal, lite, reading.Chain, messages, clock, opening.Held));
+    }
+
+    private static StockBook OpenToRead(IDisk disk, BookFiles files, BookIdentity identity)
+    {
+        var messages = new List<string>();
+        using var still = BookLock.TryTakeShared(disk, files);
+        using var file = OpenJournal(disk, files, Opening.Read);
+        var reading = Read(file, files, identity);
+        if (still is null && disk.FileExists(files.Lock))
+            messages.Add($"{LockHolder.Of(disk, files)} has the book open to write; its LiteDB file was not compared");
+        else
+            new LiteFiles(disk, files, identity, messages).CompareOnly(reading.Chain);
+        if (reading.TornBytes > 0 && still is not null)
+            messages.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged); it is taken off when the book is next opened to write");
+        return new StockBook(files, identity, null, null, reading.Chain, messages, TimeProvider.System, []);
+    }
+
+    private static DiskFile OpenJournal(IDisk disk, BookFiles files, Opening opening)
+    {
+        if (!disk.FileExists(files.Journal))
+            throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' has no {Path.GetFileName(files.Journal)}; put back the journal that belongs to it");
+        return disk.Open(files.Journal, opening);
+    }
+
+    private static JournalReading Read(DiskFile file, BookFiles files, BookIdentity identity)
+    {
+        var reading = JournalReading.Of(file, identity.GenesisHash);
+        return reading.Broken is { } broken
+            ? throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: line {broken.Line} of its journal was altered: {broken.Because}")
+            : reading;
+    }
+}

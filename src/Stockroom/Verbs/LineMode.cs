@@ -57,6 +57,8 @@ internal static class LineMode
         return refused ? ExitCodes.Attention : ExitCodes.Done;
     }
 
+    private static string Subject(Entry entry) => (entry.Container?.ToString() ?? entry.Place) is { } subject ? subject + " " : "";
+
     private static ParseResult Read(Command command, string line)
     {
         var words = line.Contains('\t')
@@ -68,12 +70,13 @@ internal static class LineMode
         return parsed.Errors.Count == 0 ? parsed : throw RefusedException.Words(parsed.Errors[0].Message);
     }
 
-    private static void Acknowledge(Surroundings around, IReadOnlyList<Entry> entries, bool json, bool oneLine)
+    /// <summary>Says what became durable, and only that.</summary>
+    public static void Acknowledge(Surroundings around, IReadOnlyList<Entry> entries, bool json, bool oneLine)
     {
         if (!json)
         {
             foreach (var entry in entries)
-                around.Out.WriteLine($"entry {entry.Number}: {(entry.Container?.ToString() ?? entry.Place) is { } subject ? subject + " " : ""}{EntryWords.Of(entry)}");
+                around.Out.WriteLine($"entry {entry.Number}: {Subject(entry)}{EntryWords.Of(entry)}");
             return;
         }
 

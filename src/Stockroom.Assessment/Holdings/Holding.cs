@@ -1,0 +1,93 @@
+using Stockroom.Assessment.Losses;
+using Stockroom.Assessment.Losses.WeighIns;
+using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Vessels;
+using Stockroom.Book;
+using Stockroom.Book.Containers;
+using Stockroom.Book.Places;
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Hazards;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Holdings;
+
+/// <summary>One container and every judgement of it, each made when first asked for.</summary>
+public sealed class Holding
+{
+    private readonly StockFacts _facts;
+    private readonly Lazy<Classification> _classification;
+    private readonly Lazy<LabelElements> _label;
+    private readonly Lazy<ContactProfile> _profile;
+    private readonly Lazy<Forecast?> _forecast;
+    private readonly Lazy<SealVerdict?> _seal;
+    private readonly Lazy<IReadOnlyList<WettedPart>> _wetted;
+    private readonly Lazy<AmpouleFill?> _ampoule;
+
+    internal Holding(Container container, BookState state, StockFacts facts, DateOnly today, RuleSet rules)
+    {
+        _facts = facts;
+        Container = container;
+        var resolution = container.ContentIn(facts.Catalogue);
+        ContentProblem = resolution.Problem;
+        Content = resolution.Content ?? Chemistry.Catalogue.Content.Orphan(container.ContentName, container.State ?? MatterState.Unknown);
+        Path = state.PathTo(container.PlaceId);
+        Stand = StandOf.Place(container.PlaceId, state);
+        (Situation, SituationProblem) = Content.IsUnknown
+            ? (null, "what it is, is not known")
+            : SituationOf.Container(container, Content, state, facts.Wares);
+        _classification = new(() => Classifier.Classify(Content, facts.Hazards, rules));
+        _label = new(() => LabelElements.Of(Classification, facts.Hazards));
+        _profile = new(() => ContactProfile.Of(Content, Classification.StatementCodes, facts.Contacts));
+        _forecast = new(() => Situation is { } s ? Losses.Forecast.Of(s, facts.Properties, today) : null);
+        _seal = new(() => Situation is { } s && s.Weighings.Count > 0 ? SealVerdict.Of(s, facts.Properties) : null);
+        _wetted = new(() => Situation is { } s ? VesselFit.Of(s, facts.Properties) : []);
+        _ampoule = new(Fill);
+    }
+
+    public Container Container { get; }
+
+    public ContainerId Id => Container.Id;
+
+    /// <summary>What it holds; something unknown where the catalogue no longer knows the name.</summary>
+    public Content Content { get; }
+
+    /// <summary>Why the booked name means nothing any more; null where it does.</summary>
+    public string? ContentProblem { get; }
+
+    /// <summary>Where it stands, room first.</summary>
+    public IReadOnlyList<Place> Path { get; }
+
+    public Stand Stand { get; }
+
+    public string PlaceWords => string.Join(" > ", Path.Select(p => p.Name));
+
+    /// <summary>Null where vessel, closure or amount is not known; the reason stands beside.</summary>
+    public Situation? Situation { get; }
+
+    public string? SituationProblem { get; }
+
+    public Classification Classification => _classification.Value;
+
+    public LabelElements Label => _label.Value;
+
+    public ContactProfile Profile => _profile.Value;
+
+    public Forecast? Forecast => _forecast.Value;
+
+    /// <summary>What the weigh-ins say; null where there are none.</summary>
+    public SealVerdict? Seal => _seal.Value;
+
+    public IReadOnlyList<WettedPart> Wetted => _wetted.Value;
+
+    /// <summary>Of a flame-sealed ampoule; null for any other vessel.</summary>
+    public AmpouleFill? Ampoule => _ampoule.Value;
+
+    public bool IsFlameSealed => Container.Closure is { } closure && _facts.Wares.FindClosure(closure)?.Mechanism == ClosureMechanism.Fused;
+
+    internal ShelfItem ShelfItem => new(Id.ToString(), Content.Name, Profile, Stand, IsFlameSealed);
+
+    private AmpouleFill? Fill() => Situation is { Closure.Mechanism: ClosureMechanism.Fused } s
+        ? AmpouleFill.Of(s.Content, s.Amount, Vessels.Ampoule.Of(s.Vessel), s.Temperature, s.Warmest ?? Temperature.FromCelsius(40), _facts.Properties)
+        : null;
+}

@@ -1,0 +1,55 @@
+using Stockroom.Assessment.Losses;
+using Stockroom.Book;
+using Stockroom.Book.Containers;
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Holdings;
+
+/// <summary>The situation of a container, put together from its record and its place; or the reason why there is none.</summary>
+internal static class SituationOf
+{
+    private const decimal UnstatedReadabilityGrams = 0.1m;
+
+    public static (Situation? Situation, string? Problem) Container(Container container, Content content, BookState state, WareCatalogue wares)
+    {
+        if (container.Vessel is null || wares.FindVessel(container.Vessel) is not { } vessel)
+            return (null, "its vessel is not known");
+        if (container.Closure is null || wares.FindClosure(container.Closure) is not { } closure)
+            return (null, "its closure is not known");
+        if (Amount(container) is not { } amount)
+            return (null, "how much there is was never booked");
+        var limits = state.LimitsAt(container.PlaceId);
+        return (new Situation
+        {
+            Content = content,
+            Amount = Mass.FromGrams((double)amount.Grams),
+            AmountOn = amount.On,
+            Vessel = vessel,
+            Closure = closure,
+            Cover = container.Cover is { } cover ? wares.FindCover(cover.Name) : null,
+            CoverDepth = container.Cover?.DepthMillimetres is { } depth ? Length.FromMillimetres((double)depth) : null,
+            CoverDepths = [.. container.CoverDepths.Select(d => new DepthReading(d.On, Length.FromMillimetres((double)d.Millimetres)))],
+            OuterPacking = container.Packing,
+            Temperature = Temperature.FromCelsius((double)(limits.MeanCelsius ?? 20m)),
+            DailySwing = new TemperatureChange((double)(limits.SwingKelvin ?? 0m)),
+            Warmest = limits.MaxCelsius is { } warmest ? Temperature.FromCelsius((double)warmest) : null,
+            Filled = container.MadeOn,
+            Sealed = container.SealedOn,
+            Opened = container.OpenedOn,
+            Weighings = [.. container.Weighings.Select(w => new WeighIn(
+                w.On, Mass.FromGrams((double)w.GrossGrams), Mass.FromGrams((double)(w.ReadabilityGrams ?? UnstatedReadabilityGrams))))],
+            Draws = [.. container.Draws.Select(d => new Losses.Draw(d.On, Mass.FromGrams((double)d.Grams)))],
+        }, null);
+    }
+
+    // What the last weigh-in leaves where the tare is known and nothing lies over the content; else what was booked.
+    private static (decimal Grams, DateOnly On)? Amount(Container container)
+    {
+        if (container.TareGrams is { } tare && container.Cover is null && container.Weighings.LastOrDefault() is { } last && last.GrossGrams > tare
+            && !container.Draws.Any(d => d.On > last.On))
+            return (last.GrossGrams - tare, last.On);
+        return container.NetGrams is { } net and > 0 ? (net, container.ReceivedOn) : null;
+    }
+}

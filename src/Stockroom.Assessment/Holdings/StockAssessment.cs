@@ -1,0 +1,56 @@
+using Stockroom.Assessment.Concerns;
+using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Rounds;
+using Stockroom.Book;
+using Stockroom.Chemistry.Hazards;
+
+namespace Stockroom.Assessment.Holdings;
+
+/// <summary>The whole stock judged on a day: what stands wrong, what leaves, what is due. Pure: the same book, facts and day give the same.</summary>
+public sealed class StockAssessment
+{
+    private readonly Dictionary<ContainerId, Holding> _byId;
+    private readonly Lazy<IReadOnlyList<Finding>> _findings;
+    private readonly Lazy<IReadOnlyList<WrongItem>> _wrong;
+    private readonly Lazy<IReadOnlyList<DueItem>> _due;
+
+    public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu)
+    {
+        State = state;
+        Facts = facts;
+        Today = today;
+        Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, rules))];
+        _byId = Holdings.ToDictionary(h => h.Id);
+        _findings = new(() => new NeighbourFinder().Find(Holdings.Select(h => h.ShelfItem)));
+        _wrong = new(() => [.. ConcernList.All.SelectMany(c => c.Find(this)).OrderByDescending(w => w.Severity)]);
+        _due = new(() => [.. DueList.Of(this).OrderBy(d => d.Since).ThenBy(d => d.Container).ThenBy(d => d.What, StringComparer.Ordinal)]);
+    }
+
+    public BookState State { get; }
+
+    public StockFacts Facts { get; }
+
+    public DateOnly Today { get; }
+
+    /// <summary>Containers still there, by id.</summary>
+    public IReadOnlyList<Holding> Holdings { get; }
+
+    /// <summary>What stands nearer than it may, worst first.</summary>
+    public IReadOnlyList<Finding> Findings => _findings.Value;
+
+    /// <summary>Everything that is wrong, worst first.</summary>
+    public IReadOnlyList<WrongItem> Wrong => _wrong.Value;
+
+    /// <summary>Everything that is due, oldest first.</summary>
+    public IReadOnlyList<DueItem> Due => _due.Value;
+
+    /// <summary>One container judged.</summary>
+    /// <exception cref="BookRefusal">It is not in the book, or no longer there.</exception>
+    public Holding Of(ContainerId id)
+    {
+        if (_byId.TryGetValue(id, out var holding))
+            return holding;
+        var container = State.ContainerCalled(id);
+        return new Holding(container, State, Facts, Today, RuleSet.Eu);
+    }
+}

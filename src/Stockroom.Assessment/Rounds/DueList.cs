@@ -1,0 +1,58 @@
+using System.Globalization;
+using Stockroom.Assessment.Holdings;
+using Stockroom.Assessment.Losses;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Rounds;
+
+/// <summary>What is due over the whole stock: looks and tests by rule, covers that run low, strength that is spent.</summary>
+internal static class DueList
+{
+    private static readonly Fraction Half = new(0.5);
+
+    public static IEnumerable<DueItem> Of(StockAssessment stock)
+    {
+        foreach (var holding in stock.Holdings)
+        {
+            var byRule = DueChecks.For(holding.Container, holding.Content, stock.Facts.Rounds, stock.Today).ToList();
+            foreach (var item in byRule)
+                yield return item;
+            if (holding.Container.HandsOff is not null)
+                continue;
+            if (CoverRunsLow(holding, stock) is { } low && !byRule.Exists(d => d.What == low.What))
+                yield return low;
+            if (StrengthIsSpent(holding) is { } spent)
+                yield return spent;
+        }
+    }
+
+    private static DueItem? CoverRunsLow(Holding holding, StockAssessment stock)
+    {
+        if (holding.Situation is not { HasLiquidCover: true } situation || situation.Cover is not { } cover)
+            return null;
+        var minimum = stock.Facts.Rounds.CoverMinimums.FirstOrDefault(m => m.Cover == cover.Name && m.Subject == holding.Content.Pure?.Name);
+        if (minimum is null)
+            return null;
+        var least = Length.FromMillimetres((double)minimum.MinimumMillimetres);
+        if (CoverForecast.Of(situation, stock.Facts.Properties, stock.Today, least) is not { Verdict: CoverVerdict.Low } forecast)
+            return null;
+        return new DueItem(
+            holding.Id,
+            $"top up the {cover.Name} cover",
+            forecast.FailsExpected is { } day && day < stock.Today ? day : stock.Today,
+            $"{forecast.Because}: {minimum.Because}",
+            $"{minimum.Provenance}; {forecast.Source}");
+    }
+
+    private static DueItem? StrengthIsSpent(Holding holding)
+    {
+        if (holding.Forecast?.Strength is not { } strength || strength.Left.Expected > Half)
+            return null;
+        return new DueItem(
+            holding.Id,
+            "replace it, or assay it",
+            strength.HalfExpected ?? strength.Since,
+            string.Create(CultureInfo.InvariantCulture, $"past half of its strength: about {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %); {strength.Because}"),
+            strength.Source.ToString());
+    }
+}

@@ -8,6 +8,7 @@ namespace Stockroom.Assessment.Losses;
 public sealed class LossState
 {
     private readonly Lazy<IReadOnlyList<Vapour>> _vapours;
+    private readonly Lazy<Pressure> _moisture;
 
     public LossState(Situation situation, PropertyFacts facts)
         : this(situation, facts, situation.Content, situation.Amount)
@@ -21,6 +22,7 @@ public sealed class LossState
         Content = content;
         Amount = amount;
         _vapours = new(() => Vapours.Over(content, Temperature, facts));
+        _moisture = new(() => (facts.VapourPressure(facts.Catalogue["water"], Temperature).Value ?? default) * situation.Humidity.Value);
     }
 
     public static Pressure Atmosphere => PhysicalConstants.StandardAtmosphere;
@@ -74,5 +76,5 @@ public sealed class LossState
 
     /// <summary>Partial pressure of the same vapour in the room: the humidity for water, none else.</summary>
     public Pressure Outside(Substance gas) =>
-        gas.Name == "water" ? (Facts.VapourPressure(gas, Temperature).Value ?? default) * Situation.Humidity.Value : default;
+        gas.Name == "water" ? _moisture.Value : default;
 }

@@ -5,13 +5,15 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
-/// The amount over time at one level of the band, stepped by the midpoint rule: no step takes more than a twentieth of any part
-/// (a quarter where the rate does not change with the amount), so halving the steps moves nothing by half a per cent.
+/// The amount over time at one level of the band, stepped by the midpoint rule: no step takes more than a tenth of any part (four
+/// tenths where the rate hardly changes with the amount), so halving the steps moves nothing by half a per cent. A part that has
+/// become a trace fades in proportion to what is left of it and holds up no step.
 /// </summary>
 internal sealed class Trajectory
 {
     private const double Horizon = 500 * Span.SecondsPerYear;
-    private const double StopAt = 0.05;
+    private const double StopAt = 0.09;
+    private const double Trace = 0.002;
 
     private readonly List<(double Seconds, double Kilograms)> _points = [];
 
@@ -27,7 +29,7 @@ internal sealed class Trajectory
         var start = mass.Sum();
         var t = 0.0;
         trajectory._points.Add((t, start));
-        var share = (Steady(situation, facts) ? 0.25 : 0.05) * fineness;
+        var share = (Steady(situation, facts) ? 0.4 : 0.1) * fineness;
         for (var step = 0; step < 2000 && start > 0; step++)
         {
             var total = mass.Sum();
@@ -38,8 +40,8 @@ internal sealed class Trajectory
             if (dt is not { } seconds)
                 break;
             seconds = Math.Min(seconds, Horizon - t);
-            var halfway = Advance(mass, rates, seconds / 2);
-            mass = Advance(mass, Rates(situation, facts, parts, halfway, level), seconds);
+            var halfway = Advance(mass, mass, rates, seconds / 2);
+            mass = Advance(mass, halfway, Rates(situation, facts, parts, halfway, level), seconds);
             t += seconds;
             trajectory._points.Add((t, mass.Sum()));
         }
@@ -95,21 +97,25 @@ internal sealed class Trajectory
         return [.. parts.Select((p, i) => mass[i] > 0 && byPart.TryGetValue(p.Substance, out var band) ? level(band).KilogramsPerSecond : 0)];
     }
 
-    // A part that is nearly gone does not hold up the rest.
     private static double? Step(double[] mass, double[] rates, double total, double share)
     {
         double? dt = null;
         for (var i = 0; i < mass.Length; i++)
         {
-            if (rates[i] <= 0)
+            if (rates[i] <= 0 || mass[i] < Trace * total)
                 continue;
-            var own = share * Math.Max(mass[i], 0.01 * total) / rates[i];
+            var own = share * mass[i] / rates[i];
             dt = dt is { } d ? Math.Min(d, own) : own;
         }
 
         return dt;
     }
 
-    private static double[] Advance(double[] mass, double[] rates, double seconds) =>
-        [.. mass.Select((m, i) => Math.Max(0, m - (rates[i] * seconds)))];
+    private static double[] Advance(double[] mass, double[] from, double[] rates, double seconds)
+    {
+        var total = from.Sum();
+        return [.. mass.Select((m, i) => from[i] < Trace * total
+            ? (from[i] > 0 ? m * Math.Exp(-rates[i] / from[i] * seconds) : 0)
+            : Math.Max(0, m - (rates[i] * seconds)))];
+    }
 }

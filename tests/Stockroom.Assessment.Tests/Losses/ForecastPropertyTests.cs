@@ -22,7 +22,7 @@ public sealed class ForecastPropertyTests
             var cool = Forecast.Of(Make(bottle, celsius, swing), Bench.Facts, Bench.Day);
             var warm = Forecast.Of(Make(bottle, celsius + warmer, swing), Bench.Facts, Bench.Day);
             return !warm.IsComplete || !cool.IsComplete || warm.LossRate.Expected.KilogramsPerSecond >= cool.LossRate.Expected.KilogramsPerSecond * (1 - 1e-9);
-        }, iter: 300);
+        }, iter: 200);
 
     [Fact]
     public void Bands_HoldTheExpected() =>
@@ -33,7 +33,7 @@ public sealed class ForecastPropertyTests
                 && f.Remaining.Low <= f.Remaining.Expected && f.Remaining.Expected <= f.Remaining.High
                 && f.Remaining.Low.Kilograms >= 0 && f.Remaining.High <= Mass.FromGrams(10.0000001)
                 && f.Reaches.All(r => (r.Expected is null || r.Low <= r.Expected) && (r.High is null || r.Expected <= r.High));
-        }, iter: 300);
+        }, iter: 200);
 
     [Fact]
     public void DoubleTheWall_HalvesPermeation() =>

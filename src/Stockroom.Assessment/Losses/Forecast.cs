@@ -1,0 +1,49 @@
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Assessment.Losses;
+
+/// <summary>One way out as shown: its rate, its share of the expected loss, why, and by which source.</summary>
+public sealed record PathForecast(string Path, PathVerdict Verdict, PathRole Role, Fraction Share, Band<MassRate> Rate, string Because, Provenance? Source);
+
+/// <summary>When so much is left: Low is the earliest day, High the latest; null lies beyond 500 years.</summary>
+public sealed record Reach(string Limit, Fraction Left, DateOnly? Low, DateOnly? Expected, DateOnly? High);
+
+/// <summary>What the strength of a decomposing part has become, as a share of that on the day it was filled.</summary>
+public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction> Left, DateOnly? HalfLow, DateOnly? HalfExpected, DateOnly? HalfHigh, string Because, Provenance Source);
+
+/// <summary>What is in the air of the place at a steady state.</summary>
+public sealed record AirForecast(Band<MassConcentration> Concentration, Band<Fraction>? Share, ExposureLimit? Limit, Fraction? ShareOfLimit, Fraction? ShareOfLowerFlammableLimit);
+
+/// <summary>
+/// How fast a content leaves, by which ways, and what is left when. Rates hold for the amount of today; the days follow the falling
+/// amount and changing composition.
+/// </summary>
+public sealed record Forecast
+{
+    public required DateOnly On { get; init; }
+
+    /// <summary>Sum of the ways out whose rate is known.</summary>
+    public required Band<MassRate> LossRate { get; init; }
+
+    /// <summary>False where some way out may matter and cannot be computed; then the rate is a part of the truth only.</summary>
+    public required bool IsComplete { get; init; }
+
+    public required IReadOnlyList<PathForecast> Paths { get; init; }
+
+    public required Band<Mass> Remaining { get; init; }
+
+    public required IReadOnlyList<Reach> Reaches { get; init; }
+
+    public StrengthForecast? Strength { get; init; }
+
+    public CoverForecast? Cover { get; init; }
+
+    public AirForecast? Air { get; init; }
+
+    public IReadOnlyList<string> Warnings { get; init; } = [];
+
+    /// <summary>The forecast for a day. Pure: the same situation, facts and day give the same answer.</summary>
+    public static Forecast Of(Situation situation, PropertyFacts facts, DateOnly on) => ForecastBuilder.Build(situation, facts, on);
+}

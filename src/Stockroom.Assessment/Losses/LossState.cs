@@ -1,0 +1,80 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Losses;
+
+/// <summary>A situation at one moment: composition and amount as they are then, and what follows from them.</summary>
+public sealed class LossState
+{
+    private readonly Lazy<IReadOnlyList<Vapour>> _vapours;
+    private readonly Lazy<Pressure> _moisture;
+
+    public LossState(Situation situation, PropertyFacts facts)
+        : this(situation, facts, situation.Content, situation.Amount)
+    {
+    }
+
+    public LossState(Situation situation, PropertyFacts facts, Content content, Mass amount)
+    {
+        Situation = situation;
+        Facts = facts;
+        Content = content;
+        Amount = amount;
+        _vapours = new(() => Vapours.Over(content, Temperature, facts));
+        _moisture = new(() => (facts.VapourPressure(facts.Catalogue["water"], Temperature).Value ?? default) * situation.Humidity.Value);
+    }
+
+    public static Pressure Atmosphere => PhysicalConstants.StandardAtmosphere;
+
+    public Situation Situation { get; }
+
+    public PropertyFacts Facts { get; }
+
+    public Content Content { get; }
+
+    public Mass Amount { get; }
+
+    public Temperature Temperature => Situation.Temperature;
+
+    public Vessel Vessel => Situation.Vessel;
+
+    public Closure Closure => Situation.Closure;
+
+    public IReadOnlyList<Vapour> Vapour => _vapours.Value;
+
+    /// <summary>True for a gas at the place's temperature.</summary>
+    public bool IsGas => Content.Pure is { } pure ? Facts.StateAt(pure, Temperature) == MatterState.Gas : Content.State == MatterState.Gas;
+
+    /// <summary>Density of the liquid or solid; 1000 kg/m3 where it is not known, which only sets the height of the level.</summary>
+    public Density Density => Content.Density
+        ?? (Content.Pure is { } pure ? Facts.Density(pure, Temperature).Value : null)
+        ?? new Density(1000);
+
+    /// <summary>What the content and its liquid cover fill.</summary>
+    public Volume Filled
+    {
+        get
+        {
+            var content = new Volume(Amount.Kilograms / Density.KilogramsPerCubicMetre);
+            var cover = Situation.HasLiquidCover ? new Volume((Situation.CoverDepth?.Metres ?? 0) * Vessel.CrossSection.SquareMetres) : default;
+            return content + cover;
+        }
+    }
+
+    /// <summary>Room above content and cover, never less than a hundredth of the vessel.</summary>
+    public Volume Headspace => IsGas
+        ? Vessel.Volume
+        : new Volume(Math.Max(Vessel.Volume.CubicMetres - Filled.CubicMetres, Vessel.Volume.CubicMetres / 100));
+
+    /// <summary>From the level to the neck.</summary>
+    public Length HeadspaceLength => IsGas ? new Length(0) : new Length(Headspace.CubicMetres / Vessel.CrossSection.SquareMetres);
+
+    /// <summary>Pressure of a gas content in the vessel by the gas law.</summary>
+    public Pressure GasPressure(Substance gas) =>
+        GasLaw.Pressure(new AmountOfSubstance(Amount.Kilograms / (gas.MolarMass?.KilogramsPerMole ?? 0.03)), Vessel.Volume, Temperature);
+
+    /// <summary>Partial pressure of the same vapour in the room: the humidity for water, none else.</summary>
+    public Pressure Outside(Substance gas) =>
+        gas.Name == "water" ? _moisture.Value : default;
+}

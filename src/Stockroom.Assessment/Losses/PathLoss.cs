@@ -1,0 +1,75 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Assessment.Losses;
+
+/// <summary>How a path stands in the network of ways out.</summary>
+public enum PathRole
+{
+    /// <summary>Out of the vapour over the content; a cover slows it.</summary>
+    Leak = 0,
+
+    /// <summary>Out of the content itself; a cover does not matter.</summary>
+    Direct,
+
+    /// <summary>In series before the leaks.</summary>
+    Barrier,
+
+    /// <summary>Strength is lost, mass stays.</summary>
+    Strength,
+}
+
+/// <summary>Whether a path takes part.</summary>
+public enum PathVerdict
+{
+    /// <summary>It does, with a rate (which may be nothing).</summary>
+    Applies = 0,
+
+    /// <summary>It does not, for the reason given.</summary>
+    Absent,
+
+    /// <summary>It may, but what is needed to say how much is not known.</summary>
+    Unknown,
+}
+
+/// <summary>A part of the content and how fast it leaves.</summary>
+public sealed record Leaving(Substance Part, Band<MassRate> Rate);
+
+/// <summary>The finding of one path. The reason is put into words only when read.</summary>
+public sealed class PathLoss
+{
+    private readonly Func<string> _because;
+
+    private PathLoss(PathVerdict verdict, PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source)
+    {
+        Verdict = verdict;
+        Role = role;
+        Leaves = leaves;
+        _because = because;
+        Source = source;
+    }
+
+    public PathVerdict Verdict { get; }
+
+    public PathRole Role { get; }
+
+    public IReadOnlyList<Leaving> Leaves { get; }
+
+    public string Because => _because();
+
+    public Provenance? Source { get; }
+
+    /// <summary>For a barrier: the share of the leaks' rate that it leaves, given the leaks as conductance.</summary>
+    public CoverBarrier? Barrier { get; private init; }
+
+    public static PathLoss Of(PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source) =>
+        new(PathVerdict.Applies, role, leaves, because, source);
+
+    public static PathLoss ByBarrier(CoverBarrier barrier, Func<string> because, Provenance? source) =>
+        new(PathVerdict.Applies, PathRole.Barrier, [], because, source) { Barrier = barrier };
+
+    public static PathLoss Absent(string because) => new(PathVerdict.Absent, PathRole.Leak, [], () => because, null);
+
+    public static PathLoss Unknown(string because) => new(PathVerdict.Unknown, PathRole.Leak, [], () => because, null);
+}

@@ -1,0 +1,37 @@
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Losses.Paths;
+
+/// <summary>
+/// Decay of the radioactive nuclides that an element has by nature or is usually made of. What decays stays behind as daughters,
+/// or leaves as radon and helium; here it counts as gone.
+/// </summary>
+public sealed class RadioactiveDecayPath : ILossPath
+{
+    public string Name => "radioactive decay";
+
+    public PathLoss Assess(LossState state)
+    {
+        var leaves = new List<Leaving>();
+        Chemistry.Properties.NuclideShare? quickest = null;
+        foreach (var part in state.Content.Parts)
+        {
+            foreach (var share in state.Facts.Nuclides(part.Substance))
+            {
+                var mass = state.Amount.Kilograms * (double)part.Percent / 100 * share.MassShare.Value;
+                var rate = new MassRate(share.Nuclide.DecayConstant.PerSecond * mass);
+                leaves.Add(new Leaving(part.Substance, Band.Around(rate, share.Nuclide.Spread)));
+                if (quickest is null || share.Nuclide.HalfLife < quickest.Nuclide.HalfLife)
+                    quickest = share;
+            }
+        }
+
+        if (quickest is null)
+            return PathLoss.Absent("no radioactive nuclide is listed for it");
+        var made = quickest.Natural ? "natural composition" : "taken as the nuclide usually met";
+        return PathLoss.Of(
+            PathRole.Direct, leaves, () => $"{quickest.Nuclide.Name}, half-life {Years(quickest.Nuclide.HalfLife)}, {made}", quickest.Nuclide.Provenance);
+    }
+
+    private static string Years(Span halfLife) => halfLife.Years >= 1 ? $"{halfLife.Years:G4} years" : $"{halfLife.Days:G4} days";
+}

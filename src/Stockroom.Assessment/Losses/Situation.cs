@@ -1,0 +1,73 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment;
+
+/// <summary>
+/// What a judgement is made of: the content, what it stands in, where, and what was seen of it. Never an id, so that a
+/// screen, a verb and a what-if ask the same question.
+/// </summary>
+public sealed record Situation
+{
+    public required Content Content { get; init; }
+
+    /// <summary>Net mass of the content, cover not counted, on <see cref="AmountOn"/>.</summary>
+    public required Mass Amount { get; init; }
+
+    public required DateOnly AmountOn { get; init; }
+
+    public required Vessel Vessel { get; init; }
+
+    public required Closure Closure { get; init; }
+
+    /// <summary>Null or the cover named none: nothing lies over the content.</summary>
+    public Cover? Cover { get; init; }
+
+    /// <summary>Depth of a liquid cover on <see cref="AmountOn"/>; null where nobody has measured it.</summary>
+    public Length? CoverDepth { get; init; }
+
+    /// <summary>A second wall around the vessel in words; null for none.</summary>
+    public string? OuterPacking { get; init; }
+
+    /// <summary>Mean temperature of the place.</summary>
+    public Temperature Temperature { get; init; } = Temperature.FromCelsius(20);
+
+    /// <summary>From the coolest to the warmest of a usual day.</summary>
+    public TemperatureChange DailySwing { get; init; }
+
+    /// <summary>The warmest the place gets; null where it is not known.</summary>
+    public Temperature? Warmest { get; init; }
+
+    /// <summary>Relative humidity of the room.</summary>
+    public Fraction Humidity { get; init; } = new(0.5);
+
+    /// <summary>The air that takes up what leaves; null where it is not described.</summary>
+    public AirSpace? Air { get; init; }
+
+    public DateOnly? Filled { get; init; }
+
+    public DateOnly? Sealed { get; init; }
+
+    public DateOnly? Opened { get; init; }
+
+    public IReadOnlyList<WeighIn> Weighings { get; init; } = [];
+
+    public IReadOnlyList<Draw> Draws { get; init; } = [];
+
+    public IReadOnlyList<DepthReading> CoverDepths { get; init; } = [];
+
+    public bool HasLiquidCover => Cover?.Kind == CoverKind.Liquid;
+}
+
+/// <summary>A dated gross mass and the readability of the balance (its smallest step).</summary>
+public sealed record WeighIn(DateOnly On, Mass Gross, Mass Readability);
+
+/// <summary>Something taken out or added between weighings; the amount may be unknown.</summary>
+public sealed record Draw(DateOnly On, Mass? Amount);
+
+/// <summary>A measured depth of a cover.</summary>
+public sealed record DepthReading(DateOnly On, Length Depth);
+
+/// <summary>A closed space with its air changes per second.</summary>
+public sealed record AirSpace(Volume Volume, RateConstant AirChange);

@@ -1,0 +1,121 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Losses;
+
+/// <summary>
+/// The amount over time at one level of the band, stepped by the midpoint rule: no step takes more than a tenth of any part (four
+/// tenths where the rate hardly changes with the amount), so halving the steps moves nothing by half a per cent. A part that has
+/// become a trace fades in proportion to what is left of it and holds up no step.
+/// </summary>
+internal sealed class Trajectory
+{
+    private const double Horizon = 500 * Span.SecondsPerYear;
+    private const double StopAt = 0.09;
+    private const double Trace = 0.002;
+
+    private readonly List<(double Seconds, double Kilograms)> _points = [];
+
+    private Trajectory()
+    {
+    }
+
+    public static Trajectory Follow(Situation situation, PropertyFacts facts, Func<Band<MassRate>, MassRate> level, double fineness = 1)
+    {
+        var trajectory = new Trajectory();
+        var parts = situation.Content.Parts;
+        var mass = parts.Select(p => situation.Amount.Kilograms * (double)p.Percent / 100).ToArray();
+        var start = mass.Sum();
+        var t = 0.0;
+        trajectory._points.Add((t, start));
+        var share = (Steady(situation, facts) ? 0.4 : 0.1) * fineness;
+        for (var step = 0; step < 2000 && start > 0; step++)
+        {
+            var total = mass.Sum();
+            if (total <= StopAt * start || t >= Horizon)
+                break;
+            var rates = Rates(situation, facts, parts, mass, level);
+            var dt = Step(mass, rates, total, share);
+            if (dt is not { } seconds)
+                break;
+            seconds = Math.Min(seconds, Horizon - t);
+            var halfway = Advance(mass, mass, rates, seconds / 2);
+            mass = Advance(mass, halfway, Rates(situation, facts, parts, halfway, level), seconds);
+            t += seconds;
+            trajectory._points.Add((t, mass.Sum()));
+        }
+
+        return trajectory;
+    }
+
+    /// <summary>Mass left after a time; before the start the amount of the start.</summary>
+    public Mass After(Span elapsed)
+    {
+        var s = elapsed.Seconds;
+        if (s <= 0)
+            return new Mass(_points[0].Kilograms);
+        for (var i = 1; i < _points.Count; i++)
+        {
+            var (a, b) = (_points[i - 1], _points[i]);
+            if (s <= b.Seconds)
+                return new Mass(a.Kilograms + ((s - a.Seconds) / (b.Seconds - a.Seconds) * (b.Kilograms - a.Kilograms)));
+        }
+
+        if (_points.Count < 2)
+            return new Mass(_points[^1].Kilograms);
+        var (c, d) = (_points[^2], _points[^1]);
+        return new Mass(Math.Max(0, d.Kilograms + ((s - d.Seconds) / (d.Seconds - c.Seconds) * (d.Kilograms - c.Kilograms))));
+    }
+
+    /// <summary>When a share of the start is left; null where that lies beyond the horizon of 500 years.</summary>
+    public Span? Reaches(Fraction left)
+    {
+        var target = left.Value * _points[0].Kilograms;
+        for (var i = 1; i < _points.Count; i++)
+        {
+            var (a, b) = (_points[i - 1], _points[i]);
+            if (b.Kilograms <= target)
+                return new Span(a.Seconds + ((a.Kilograms - target) / (a.Kilograms - b.Kilograms) * (b.Seconds - a.Seconds)));
+        }
+
+        return null;
+    }
+
+    private static bool Steady(Situation situation, PropertyFacts facts) =>
+        situation.Content.Pure is { } pure && facts.Nuclides(pure).Count == 0 && facts.StateAt(pure, situation.Temperature) != MatterState.Gas;
+
+    private static double[] Rates(Situation situation, PropertyFacts facts, IReadOnlyList<Part> parts, double[] mass, Func<Band<MassRate>, MassRate> level)
+    {
+        var total = mass.Sum();
+        if (total <= 0)
+            return new double[mass.Length];
+        var content = parts.Count == 1
+            ? situation.Content
+            : situation.Content with { Parts = [.. parts.Select((p, i) => p with { Percent = (decimal)(100 * mass[i] / total) })] };
+        var byPart = LossNetwork.At(new LossState(situation, facts, content, new Mass(total))).ByPart;
+        return [.. parts.Select((p, i) => mass[i] > 0 && byPart.TryGetValue(p.Substance, out var band) ? level(band).KilogramsPerSecond : 0)];
+    }
+
+    private static double? Step(double[] mass, double[] rates, double total, double share)
+    {
+        double? dt = null;
+        for (var i = 0; i < mass.Length; i++)
+        {
+            if (rates[i] <= 0 || mass[i] < Trace * total)
+                continue;
+            var own = share * mass[i] / rates[i];
+            dt = dt is { } d ? Math.Min(d, own) : own;
+        }
+
+        return dt;
+    }
+
+    private static double[] Advance(double[] mass, double[] from, double[] rates, double seconds)
+    {
+        var total = from.Sum();
+        return [.. mass.Select((m, i) => from[i] < Trace * total
+            ? (from[i] > 0 ? m * Math.Exp(-rates[i] / from[i] * seconds) : 0)
+            : Math.Max(0, m - (rates[i] * seconds)))];
+    }
+}

@@ -1,0 +1,94 @@
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Chemistry.Tables;
+
+namespace Stockroom.Assessment.Vessels;
+
+/// <summary>How one material stands one content; a null rating is unknown, with the reason.</summary>
+public sealed record ResistanceFinding(string Material, string Content, ResistanceRating? Rating, string Because, Provenance? Source);
+
+/// <summary>One wetted part of a vessel and how it stands what it holds.</summary>
+/// <remarks>Part: body, liner or stopper. By: the content itself or its cover.</remarks>
+public sealed record WettedPart(string Part, string By, ResistanceFinding Finding);
+
+/// <summary>
+/// Material resistance of a content against the parts that it wets. A solution is judged by the nearest listed strength, a mixture
+/// by its worst part; glass of every kind by borosilicate, fluoropolymers by PFA where they are not rated themselves.
+/// </summary>
+public static class VesselFit
+{
+    private static readonly Dictionary<string, string> JudgedAs = new(StringComparer.Ordinal)
+    {
+        ["soda-lime glass"] = "borosilicate glass",
+        ["fused silica"] = "borosilicate glass",
+        ["FEP"] = "PFA",
+        ["steel"] = "carbon steel",
+        ["butyl rubber"] = "EPDM",
+    };
+
+    /// <summary>A trace below this share does not judge a vessel.</summary>
+    private const decimal TracePercent = 0.1m;
+
+    /// <summary>Every wetted part against content and cover, worst first.</summary>
+    public static IReadOnlyList<WettedPart> Of(Situation situation, PropertyFacts facts)
+    {
+        var parts = new List<(string Part, string Material)> { ("body", situation.Vessel.Material) };
+        foreach (var material in situation.Closure.Wetted.Where(m => m != situation.Vessel.Material))
+            parts.Add((material == situation.Closure.Liner ? "liner" : "stopper", material));
+        var contents = new List<Content> { situation.Content };
+        if (situation.Cover is { Kind: CoverKind.Liquid, Content: { } cover } && facts.Catalogue.Resolve(cover).Content is { } over)
+            contents.Add(over);
+        return [.. parts
+            .SelectMany(p => contents.Select((c, i) => new WettedPart(p.Part, i == 0 ? "content" : "cover", Resists(p.Material, c, facts))))
+            .OrderBy(w => w.Finding.Rating is { } r ? (int)r : 3)];
+    }
+
+    /// <summary>Whether a material stands a content.</summary>
+    public static ResistanceFinding Resists(string material, Content content, PropertyFacts facts)
+    {
+        if (content.IsUnknown)
+            return new ResistanceFinding(material, content.Name, null, "what the content is, is not known; no material can be called safe", null);
+        var judged = facts.RatedMaterials.Contains(material, StringComparer.Ordinal) ? material : JudgedAs.GetValueOrDefault(material);
+        if (judged is null)
+            return new ResistanceFinding(material, content.Name, null, $"{material} is not in the resistance table; it rates {string.Join(", ", facts.RatedMaterials)}", null);
+        var found = content.Parts.Where(p => p.Percent >= TracePercent || content.Parts.Count == 1)
+            .Select(p => Nearest(p, content, judged, facts)).OfType<MaterialResistance>().ToList();
+        if (found.Count == 0)
+            return new ResistanceFinding(material, content.Name, null, $"{content.Name} on {material} is not in the resistance table", null);
+        var worst = found.MinBy(f => (int)f.Rating)!;
+        if (worst.Rating != ResistanceRating.Poor && Unlisted(content, judged, facts) is { } unlisted)
+            return new ResistanceFinding(material, content.Name, null, $"{unlisted} on {material} is not in the resistance table; the rest of it is {Word(worst.Rating)}", null);
+        return new ResistanceFinding(material, content.Name, worst.Rating, Because(worst, content, material, judged), worst.Provenance);
+    }
+
+    // Of a solution, the listed strength nearest to its own; a substance listed only as such also stands for its mixtures.
+    private static MaterialResistance? Nearest(Part part, Content content, string material, PropertyFacts facts)
+    {
+        var rows = facts.Resistances(part.Substance, material);
+        if (rows.Count == 0 || (part.Substance.Name == "water" && content.Parts.Count > 1))
+            return null;
+        var percent = (double)part.Percent;
+        return rows.MinBy(r => Math.Abs((r.Strength?.Percent ?? 100) - percent));
+    }
+
+    // A liquid or dissolved part that is a good share of the content and stands nowhere in the table leaves the answer open.
+    private static string? Unlisted(Content content, string material, PropertyFacts facts) =>
+        content.Parts.FirstOrDefault(p => p.Percent >= 5 && p.Substance.Name != "water" && facts.Resistances(p.Substance, material).Count == 0)?.Substance.Name;
+
+    private static string Because(MaterialResistance row, Content content, string material, string judged)
+    {
+        var strength = row.Strength is { } s
+            ? $", by the listed strength of {s.Percent:0.#} %{(content.PercentOf(row.Substance.Name) == (decimal)s.Percent ? "" : $" (it has {content.PercentOf(row.Substance.Name):0.#} %)")}"
+            : content.Parts.Count > 1 ? ", by the substance itself" : "";
+        var stand = judged == material ? "" : $", rated as {judged}";
+        return $"{row.Substance.Name} on {material}: {row.Remark}{strength}{stand}";
+    }
+
+    private static string Word(ResistanceRating rating) => rating switch
+    {
+        ResistanceRating.Good => "good",
+        ResistanceRating.Limited => "limited",
+        _ => "poor",
+    };
+}

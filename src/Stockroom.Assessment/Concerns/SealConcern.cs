@@ -16,8 +16,8 @@ public sealed class SealConcern : IConcern
             failing
                 ? $"The seal of {holding.Content.Name} in {holding.PlaceWords} is failing: close it anew, or change the closure"
                 : $"{holding.Content.Name} in {holding.PlaceWords} gains mass: something gets in",
-            holding.Seal.Because,
+            holding.Seal!.Because,
             "weigh-ins against the forecast for its closure",
-            holding.Seal.Measured?.From,
+            holding.Seal!.Measured?.From,
             [holding.Id]);
 }

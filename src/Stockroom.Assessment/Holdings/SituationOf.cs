@@ -40,7 +40,7 @@ internal static class SituationOf
             Opened = container.OpenedOn,
             Weighings = [.. container.Weighings.Select(w => new WeighIn(
                 w.On, Mass.FromGrams((double)w.GrossGrams), Mass.FromGrams((double)(w.ReadabilityGrams ?? UnstatedReadabilityGrams))))],
-            Draws = [.. container.Draws.Select(d => new Losses.Draw(d.On, Mass.FromGrams((double)d.Grams)))],
+            Draws = [.. container.Draws.Select(d => new Assessment.Draw(d.On, Mass.FromGrams((double)d.Grams)))],
         }, null);
     }
 

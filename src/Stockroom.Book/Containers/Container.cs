@@ -31,6 +31,9 @@ public sealed record Container
     /// <summary>Null without a cover.</summary>
     public Cover? Cover { get; init; }
 
+    /// <summary>Depths of the present cover: when put on, topped up or measured.</summary>
+    public ImmutableList<CoverDepth> CoverDepths { get; init; } = [];
+
     public string? Packing { get; init; }
 
     public required string PlaceId { get; init; }

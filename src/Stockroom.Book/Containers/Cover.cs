@@ -6,3 +6,6 @@ namespace Stockroom.Book.Containers;
 /// <param name="Since">Day on which this cover was put on.</param>
 /// <param name="DepthOn">Day to which the depth belongs.</param>
 public sealed record Cover(string Name, decimal? DepthMillimetres, DateOnly Since, DateOnly DepthOn);
+
+/// <summary>A depth of a cover in mm on a day.</summary>
+public sealed record CoverDepth(long Entry, DateOnly On, decimal Millimetres);

@@ -83,6 +83,14 @@ public sealed record Covered : ContainerEntry
             CoverAct.TakenOff => null,
             _ => container.Cover! with { DepthMillimetres = DepthMillimetres, DepthOn = HappenedOn },
         },
+        CoverDepths = (Act, DepthMillimetres) switch
+        {
+            (CoverAct.TakenOff, _) => [],
+            (CoverAct.PutOn, { } depth) => [new CoverDepth(Number, HappenedOn, depth)],
+            (CoverAct.PutOn, null) => [],
+            (_, { } depth) => container.CoverDepths.Add(new CoverDepth(Number, HappenedOn, depth)),
+            _ => container.CoverDepths,
+        },
     };
 
     private static CoverAct ParseAct(string word) =>

@@ -141,6 +141,7 @@ public sealed record Received : Entry
             Vessel = Vessel,
             Closure = Closure,
             Cover = Cover is null ? null : new Cover(Cover, CoverDepthMillimetres, HappenedOn, HappenedOn),
+            CoverDepths = Cover is not null && CoverDepthMillimetres is { } depth ? [new CoverDepth(Number, HappenedOn, depth)] : [],
             Packing = Packing,
             PlaceId = To,
             Quantity = Quantity,

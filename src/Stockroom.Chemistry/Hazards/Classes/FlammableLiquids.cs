@@ -16,6 +16,8 @@ public sealed class FlammableLiquids : HazardClass
 
     public override IReadOnlyList<string> Categories { get; } = ["Flam. Liq. 1", "Flam. Liq. 2", "Flam. Liq. 3", "Flam. Liq. 4"];
 
+    public override bool JudgedAlways => true;
+
     public override void Judge(Mixture mixture, Findings findings)
     {
         if (mixture.State is MatterState.Solid or MatterState.Gas)

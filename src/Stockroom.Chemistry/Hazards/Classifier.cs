@@ -70,6 +70,8 @@ public static class Classifier
             findings.Note("pH not known; the published limits were used");
         if (findings.Rules != RuleSet.Eu && mixture.Ingredients.Any(i => i.Profile.Limits.Any(l => l.Provenance.Source.Contains("Annex VI", StringComparison.Ordinal))))
             findings.Note("the specific limits used are those of CLP Annex VI");
+        if (findings.Rules != RuleSet.Eu)
+            findings.Note("not judged: categories that CLP does not have (flammable liquids 4, acute toxicity 5 and the like), where the entries are those of CLP");
         if (findings.Rules == RuleSet.Us)
             findings.Note("not judged: hazards to the environment, which the US rules leave out");
     }

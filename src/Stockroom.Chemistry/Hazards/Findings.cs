@@ -54,6 +54,13 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
         _reasons.Add(new Reason(code, because, source));
     }
 
+    /// <summary>Takes away categories that a more severe finding of the same class replaces, with their reasons.</summary>
+    public void Supersede(Func<string, bool> lesser)
+    {
+        _categories.RemoveAll(c => lesser(c.Category));
+        _reasons.RemoveAll(r => lesser(r.Category));
+    }
+
     public void AddSensitiser(string name) => _sensitisers.Add(name);
 
     public void Note(string note)

@@ -45,7 +45,7 @@ public sealed class PublishedExampleTests
         var acid = Given.Ingredient("1", 4, "Skin Corr. 1 H314");
         acid = acid with { Profile = acid.Profile with { Ph = 1.8m } };
         var mixture = Given.Mixture(acid, Given.Ingredient("2", 5, "Skin Irrit. 2 H315"), Given.Ingredient("3", 5, "Skin Irrit. 3 H316"), Given.Unknown("4", 86)) with { Ph = 4.0m };
-        Assert.Contains("Skin Corr. 1", Given.Names(Given.Classified(mixture, RuleSet.Un)));
+        Assert.Equal(["Skin Corr. 1"], Given.Names(Given.Classified(mixture, RuleSet.Un)));
     }
 
     // New Zealand EPA, User Guide for Thresholds and Classifications (EPA0109, 2012), Table 19.5, mixture Z: 10 x (100 x 0.05 + 1) + 5 = 65.

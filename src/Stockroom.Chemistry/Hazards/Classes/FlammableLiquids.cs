@@ -29,9 +29,7 @@ public sealed class FlammableLiquids : HazardClass
 
         if (mixture.FlashPointCelsius is { } flash)
         {
-            ByFlashPoint(flash, mixture.BoilingPointCelsius, $"flash point {Explain.Number(flash)} degrees Celsius, as given", null, findings);
-            if (mixture.BoilingPointCelsius is null && flash < 23)
-                findings.Note("boiling point not known: category 1 (boiling at 35 degrees Celsius or below) is not excluded");
+            AsGiven(flash, mixture, findings);
             return;
         }
 
@@ -42,6 +40,20 @@ public sealed class FlammableLiquids : HazardClass
             ByTable(only, mixture, findings);
         else
             ByIngredients(flammable, mixture, findings);
+    }
+
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        if (mixture.FlashPointCelsius is { } flash && !Own(substance).Any())
+            AsGiven(flash, mixture, findings);
+    }
+
+    private static void AsGiven(decimal flash, Mixture mixture, Findings findings)
+    {
+        ByFlashPoint(flash, mixture.BoilingPointCelsius, $"flash point {Explain.Number(flash)} degrees Celsius, as given", null, findings);
+        if (mixture.BoilingPointCelsius is null && flash < 23)
+            findings.Note("boiling point not known: category 1 (boiling at 35 degrees Celsius or below) is not excluded");
     }
 
     private static void ByTable(Ingredient only, Mixture mixture, Findings findings)

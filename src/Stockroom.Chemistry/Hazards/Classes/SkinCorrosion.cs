@@ -16,6 +16,12 @@ public sealed class SkinCorrosion : AdditiveClass
 
     public override bool JudgedAlways => true;
 
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        ExtremePh.Judge(mixture, findings, Corrosive, this);
+    }
+
     public override void Judge(Mixture mixture, Findings findings)
     {
         foreach (var target in Categories)

@@ -9,7 +9,7 @@ namespace Stockroom.Chemistry.Hazards;
 public abstract class AdditiveClass : HazardClass
 {
     /// <summary>One ingredient's part of a sum.</summary>
-    protected sealed record Share(Ingredient Ingredient, decimal Limit, decimal Quotient, Provenance Source);
+    protected sealed record Share(Ingredient Ingredient, decimal Limit, decimal Weight, decimal Quotient, Provenance Source);
 
     /// <summary>The parts that count towards a category.</summary>
     protected List<Share> SharesTowards(string target, Mixture mixture, Findings findings)
@@ -22,7 +22,7 @@ public abstract class AdditiveClass : HazardClass
             var weight = Weight(target, ingredient);
             if (ingredient.Counted < Math.Min(RelevantFrom(ingredient, findings) / weight, SpecificFrom(ingredient)))
                 continue;
-            shares.Add(new Share(ingredient, limit.From, ingredient.Counted * weight / limit.From, limit.Source));
+            shares.Add(new Share(ingredient, limit.From, weight, ingredient.Counted * weight / limit.From, limit.Source));
         }
 
         return shares;
@@ -32,7 +32,7 @@ public abstract class AdditiveClass : HazardClass
     protected static bool Reached(IEnumerable<Share> shares) => Math.Round(shares.Sum(s => s.Quotient), 14) >= 1m;
 
     protected static string Because(IReadOnlyList<Share> shares) =>
-        string.Join(" + ", shares.Select(s => $"{Explain.Share(s.Ingredient)} of limit {Explain.Percent(s.Limit)}"))
+        string.Join(" + ", shares.Select(s => $"{Explain.Share(s.Ingredient)}{(s.Weight == 1m ? "" : $" times M {Explain.Number(s.Weight)}")} of limit {Explain.Percent(s.Limit)}"))
         + (shares.Count > 1 ? $": the shares add up to {Explain.Number(shares.Sum(s => s.Quotient))} of the limit" : "");
 
     /// <summary>The limit by which an ingredient counts towards a category, or null where it does not.</summary>

@@ -25,9 +25,10 @@ public abstract class AquaticClass : AdditiveClass
     protected abstract decimal? FactorOf(Ingredient ingredient);
 
     protected override decimal Weight(string target, Ingredient ingredient) =>
-        target != Categories[^1] || Categories.Count == 3
-            ? Own(ingredient).Any(c => c.Category == Categories[0]) ? FactorOf(ingredient) ?? 1m : 1m
-            : 1m;
+        CountsFactor(target) && Own(ingredient).Any(c => c.Category == Categories[0]) ? FactorOf(ingredient) ?? 1m : 1m;
+
+    /// <summary>False for a category whose sum takes shares as they are.</summary>
+    protected virtual bool CountsFactor(string target) => true;
 
     protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings) =>
         GenericTowards(target, Counting(ingredient), findings);

@@ -5,8 +5,8 @@ namespace Stockroom.Chemistry.Hazards;
 /// <summary>A category that the content has.</summary>
 /// <param name="Category">Abbreviation, such as "Skin Corr. 1B".</param>
 /// <param name="Statement">Code of its hazard statement with any suffix, such as H314 or H360FD; empty where it has none.</param>
-/// <param name="Detail">Organs affected, where known.</param>
-public sealed record ClassifiedCategory(string Category, string Statement, string? Detail = null);
+/// <param name="Organs">Organs affected, where known.</param>
+public sealed record ClassifiedCategory(string Category, string Statement, string? Organs = null);
 
 /// <summary>Why a category or statement stands.</summary>
 public sealed record Reason(string Category, string Because, Provenance Source);

@@ -19,12 +19,19 @@ public static class Classifier
     }
 
     /// <summary>The hazards of a mixture whose ingredients bring their own data.</summary>
+    /// <exception cref="ArgumentException">A share is not above zero, or they make more than 100 %.</exception>
     public static Classification Classify(Mixture mixture, HazardFacts facts, RuleSet rules)
     {
+        var whole = mixture.Ingredients.Sum(i => i.Percent);
+        if (mixture.Ingredients.Any(i => i.Percent <= 0) || whole > 100.0001m)
+            throw new ArgumentException($"the ingredients add up to {Explain.Percent(whole)}; each must be above 0 and all together at most 100 %", nameof(mixture));
         var findings = new Findings(facts, rules);
+        if (whole < 99.9999m)
+            findings.Note($"the ingredients add up to {Explain.Percent(whole)}; the rest is taken as without hazards, which nobody has said");
         foreach (var note in mixture.Notes)
             findings.Note(note);
-        foreach (var hazard in HazardClasses.All)
+        var concerned = HazardClasses.ConcernedBy(mixture);
+        foreach (var hazard in HazardClasses.All.Where(h => h.JudgedAlways || concerned.Contains(h)))
         {
             if (mixture.IsPure)
                 hazard.JudgePure(mixture.Ingredients[0], mixture, findings);
@@ -53,16 +60,31 @@ public static class Classifier
     {
         foreach (var name in unclassified)
             findings.Note($"{name} is unclassified: no source is held for its hazards, which is not the same as harmless");
-        foreach (var name in mixture.Ingredients.Where(i => i.Categories.Any(c => c.Status == EntryStatus.Self)).Select(i => i.Name))
-            findings.Note($"{name}: no harmonised entry, or one that leaves hazards open; self-classified from memory of published supplier classifications");
+        foreach (var ingredient in mixture.Ingredients)
+            NoteOn(ingredient, mixture.IsPure, findings);
         foreach (var sentence in findings.Facts.Reactions.Among([.. mixture.Ingredients.Select(i => i.Name)]))
             findings.Note(sentence);
         foreach (var category in mixture.Ingredients.SelectMany(i => i.Categories).Where(c => c.Status is EntryStatus.Harmonised or EntryStatus.Group).Select(c => c.Provenance.AsOf).Distinct())
-            findings.Note($"entries as of {category}");
-        if (mixture.Ph is null && mixture.Ingredients.Any(i => i.Categories.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category))))
+            findings.Note($"harmonised entries as of {category}");
+        if (mixture.Ph is null && mixture.WaterPercent > 0 && mixture.Ingredients.Any(i => i.Categories.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category))))
             findings.Note("pH not known; the published limits were used");
+        if (findings.Rules != RuleSet.Eu && mixture.Ingredients.Any(i => i.Profile.Limits.Any(l => l.Provenance.Source.Contains("Annex VI", StringComparison.Ordinal))))
+            findings.Note("the specific limits used are those of CLP Annex VI");
+        if (findings.Rules != RuleSet.Eu)
+            findings.Note("not judged: categories that CLP does not have (flammable liquids 4, acute toxicity 5 and the like), where the entries are those of CLP");
         if (findings.Rules == RuleSet.Us)
             findings.Note("not judged: hazards to the environment, which the US rules leave out");
+    }
+
+    private static void NoteOn(Ingredient ingredient, bool isPure, Findings findings)
+    {
+        var self = ingredient.Categories.Where(c => c.Status == EntryStatus.Self).ToList();
+        if (self.Count > 0)
+            findings.Note($"{ingredient.Name}: {string.Join(", ", self.Select(c => c.Category == "EUH" ? c.Statement : c.Category))} {self[0].Provenance.Source}; {self[0].Provenance.Locator}");
+        foreach (var open in ingredient.Categories.Where(c => c.LeavesOpen is not null && findings.Any(f => f.Category[..^1] == c.Category[..^1])))
+            findings.Note($"{ingredient.Name}, {open.Category}: {open.LeavesOpen}");
+        if (isPure && ingredient.Profile.NotClassifiedBy is { } source)
+            findings.Note($"{ingredient.Name}: no classification applies ({source})");
     }
 
     private static Classification Orphan(Content content, HazardFacts facts, RuleSet rules) => new()

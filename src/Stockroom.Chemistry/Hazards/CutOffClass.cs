@@ -9,7 +9,7 @@ namespace Stockroom.Chemistry.Hazards;
 public abstract class CutOffClass : HazardClass
 {
     /// <summary>One ingredient's contribution.</summary>
-    protected sealed record Result(string Category, string Statement, string? Detail, string Because, Provenance Source);
+    protected sealed record Result(string Category, string Statement, string? Organs, string Because, Provenance Source);
 
     public override void Judge(Mixture mixture, Findings findings)
     {
@@ -19,42 +19,45 @@ public abstract class CutOffClass : HazardClass
             var worst = results.MinBy(r => Severity(r.Category))!.Category;
             var standing = results.Where(r => r.Category == worst).ToList();
             var statement = StatementLetters.Merge(standing.Select(r => r.Statement), results.Where(r => r.Category != worst).Select(r => r.Statement));
-            var details = standing.Select(r => r.Detail).Where(d => d is not null).Distinct().Order(StringComparer.Ordinal).ToList();
-            var detail = details.Count == 1 && standing.TrueForAll(r => r.Detail == details[0]) ? details[0] : null;
+            var organs = standing.TrueForAll(r => r.Organs == standing[0].Organs) ? standing[0].Organs : null;
             foreach (var result in standing)
-                findings.Add(worst, statement, detail, result.Because, result.Source);
+                findings.Add(worst, statement, organs, result.Because, result.Source);
         }
     }
 
     /// <summary>Categories that stand beside each other are in different lanes; within a lane the most severe stands.</summary>
     protected virtual string Lane(string category) => "";
 
+    /// <summary>The share that is compared with a limit.</summary>
+    protected virtual decimal ShareOf(Ingredient ingredient, Mixture mixture) => ingredient.Counted;
+
     /// <summary>What one ingredient contributes.</summary>
     protected virtual IEnumerable<Result> ResultsOf(Ingredient ingredient, Mixture mixture, Findings findings)
     {
         var bands = ingredient.Profile.Limits.Where(l => Owns(l.Category)).ToList();
-        foreach (var band in bands.Where(b => b.Contains(ingredient.Counted)))
-            yield return new Result(band.Category, band.Statement, DetailOf(ingredient, band.Category), Explain.Limit(ingredient, band), band.Provenance);
+        var share = ShareOf(ingredient, mixture);
+        foreach (var band in bands.Where(b => b.Contains(share)))
+            yield return new Result(band.Category, band.Statement, OrgansOf(ingredient, band.Category), Explain.Limit(ingredient, band), band.Provenance);
 
         foreach (var own in Own(ingredient))
         {
             if (bands.Exists(b => b.Category == own.Category && b.Statement == own.Statement))
                 continue;
-            if (Generic(own.Category, ingredient, mixture, findings) is { } limit)
+            if (Generic(own.Category, share, mixture, findings) is { } limit)
             {
                 var statement = limit.Result == own.Category ? own.Statement : StatementFor(limit.Result!, own, findings);
                 yield return new Result(
-                    limit.Result!, statement, own.Detail,
-                    $"{Explain.Share(ingredient)} ({own.Category}): generic limit from {Explain.Percent(limit.FromPercent)} on", limit.Provenance);
+                    limit.Result!, statement, own.Organs,
+                    $"{Explain.Share(ingredient)}{(share == ingredient.Counted ? "" : $", with its group {Explain.Percent(share)}")} ({own.Category}): generic limit from {Explain.Percent(limit.FromPercent)} on", limit.Provenance);
             }
         }
     }
 
-    private GenericLimit? Generic(string category, Ingredient ingredient, Mixture mixture, Findings findings)
+    private GenericLimit? Generic(string category, decimal share, Mixture mixture, Findings findings)
     {
         var gas = mixture.State == Catalogue.MatterState.Gas ? findings.Facts.Limits.Of(category, "alone gas", findings.Rules) : [];
         var limits = gas.Count > 0 ? gas : findings.Facts.Limits.Of(category, "alone", findings.Rules);
-        return limits.Where(l => ingredient.Counted >= l.FromPercent).MinBy(l => Severity(l.Result!));
+        return limits.Where(l => share >= l.FromPercent).MinBy(l => Severity(l.Result!));
     }
 
     private static string StatementFor(string category, AssignedCategory own, Findings findings)
@@ -63,6 +66,6 @@ public abstract class CutOffClass : HazardClass
         return elements.Of(category, own.Statement) is not null ? own.Statement : elements.StatementOf(category);
     }
 
-    private static string? DetailOf(Ingredient ingredient, string category) =>
-        ingredient.Categories.FirstOrDefault(c => c.Category[..^1] == category[..^1])?.Detail;
+    private static string? OrgansOf(Ingredient ingredient, string category) =>
+        ingredient.Categories.FirstOrDefault(c => c.Category[..^1] == category[..^1])?.Organs;
 }

@@ -26,7 +26,7 @@ internal static class ExtremePh
         var statement = findings.Facts.Elements.StatementOf(category);
         var source = mixture.Ingredients.FirstOrDefault(i => IsExtreme(i.Profile.Ph) && i.Percent >= IngredientFrom && !HasLimits(i, owner));
         if (source is not null)
-            findings.Add(category, statement, null, $"{Explain.Share(source)}, pH {Explain.Number(source.Profile.Ph!.Value)}: an extreme pH counts from {Explain.Percent(IngredientFrom)} on", Ingredients);
+            Replace(findings, owner, category, statement, $"{Explain.Share(source)}, pH {Explain.Number(source.Profile.Ph!.Value)}: an extreme pH counts from {Explain.Percent(IngredientFrom)} on", Ingredients);
         else if (IsExtreme(mixture.Ph))
             ByWhole(mixture, findings, category, statement, owner);
     }
@@ -41,7 +41,13 @@ internal static class ExtremePh
             return;
         }
 
-        findings.Add(category, statement, null, $"pH {ph} of the whole is extreme, and no published limit says otherwise", Whole);
+        Replace(findings, owner, category, statement, $"pH {ph} of the whole is extreme, and no published limit says otherwise", Whole);
+    }
+
+    private static void Replace(Findings findings, HazardClass owner, string category, string statement, string because, Provenance source)
+    {
+        findings.Supersede(c => owner.Owns(c) && owner.Severity(c) > owner.Severity(category));
+        findings.Add(category, statement, null, because, source);
     }
 
     private static bool HasLimits(Ingredient ingredient, HazardClass owner) =>

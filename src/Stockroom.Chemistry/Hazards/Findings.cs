@@ -32,7 +32,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
     public IReadOnlyDictionary<ExposureRoute, decimal> Unknown => _unknown;
 
     /// <summary>Adds a category, unless these rules do not have it; a second finding of the same adds its reason only.</summary>
-    public void Add(string category, string statement, string? detail, string because, Provenance source)
+    public void Add(string category, string statement, string? organs, string because, Provenance source)
     {
         if (!Facts.Elements.Has(category, statement, Rules))
         {
@@ -41,7 +41,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
         }
 
         if (!_categories.Exists(c => c.Category == category && c.Statement == statement))
-            _categories.Add(new ClassifiedCategory(category, statement, detail));
+            _categories.Add(new ClassifiedCategory(category, statement, organs));
         _reasons.Add(new Reason(category, because, source));
     }
 
@@ -52,6 +52,13 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
             return;
         _supplemental.Add(code);
         _reasons.Add(new Reason(code, because, source));
+    }
+
+    /// <summary>Takes away categories that a more severe finding of the same class replaces, with their reasons.</summary>
+    public void Supersede(Func<string, bool> lesser)
+    {
+        _categories.RemoveAll(c => lesser(c.Category));
+        _reasons.RemoveAll(r => lesser(r.Category));
     }
 
     public void AddSensitiser(string name) => _sensitisers.Add(name);

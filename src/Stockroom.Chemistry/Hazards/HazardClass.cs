@@ -12,6 +12,9 @@ public abstract class HazardClass
     /// <summary>Its categories, most severe first.</summary>
     public abstract IReadOnlyList<string> Categories { get; }
 
+    /// <summary>True where a mixture is judged although no ingredient has a category of this class (a pH or a flash point is given).</summary>
+    public virtual bool JudgedAlways => false;
+
     public bool Owns(string category) => Categories.Contains(category);
 
     /// <summary>0 for the most severe category; above all for one of another class.</summary>
@@ -39,7 +42,7 @@ public abstract class HazardClass
         foreach (var category in substance.Categories.Where(c => Owns(c.Category)))
         {
             found = true;
-            findings.Add(category.Category, category.Statement, category.Detail, Explain.Entry(substance.Name, category), category.Provenance);
+            findings.Add(category.Category, category.Statement, category.Organs, Explain.Entry(substance.Name, category), category.Provenance);
         }
 
         if (found)

@@ -52,6 +52,27 @@ public static class HazardClasses
     /// <summary>The class that has a category; null where none has.</summary>
     public static HazardClass? Of(string category) => Order.TryGetValue(category, out var at) ? All[at.Class] : null;
 
+    /// <summary>The classes of which some ingredient has a category or a limit.</summary>
+    internal static HashSet<HazardClass> ConcernedBy(Mixture mixture)
+    {
+        var concerned = new HashSet<HazardClass>();
+        foreach (var ingredient in mixture.Ingredients)
+        {
+            foreach (var category in ingredient.Profile.Categories)
+                Add(category.Category);
+            foreach (var limit in ingredient.Profile.Limits)
+                Add(limit.Category);
+        }
+
+        return concerned;
+
+        void Add(string category)
+        {
+            if (Of(category) is { } hazard)
+                concerned.Add(hazard);
+        }
+    }
+
     /// <summary>Sorts categories by class, then by severity.</summary>
     internal static (int Class, int Severity) OrderOf(string category) => Order.TryGetValue(category, out var at) ? at : (int.MaxValue, 0);
 }

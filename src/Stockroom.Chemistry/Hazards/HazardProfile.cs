@@ -34,7 +34,8 @@ public enum EntryStatus
 /// <param name="Statement">Its code, such as H314 or H360FD; empty where the category has none.</param>
 /// <param name="Provenance">The entry.</param>
 /// <param name="Minimum">True where Annex VI marks the category as a minimum.</param>
-/// <param name="Detail">Organs affected, or what the entry leaves open.</param>
+/// <param name="Organs">Organs affected, or the route, where the entry names them.</param>
+/// <param name="LeavesOpen">What the entry does not settle.</param>
 /// <param name="OverPercent">The entry is for strengths above this, in per cent by mass.</param>
 /// <param name="UpToPercent">The entry is for strengths up to this.</param>
 /// <param name="Status">Harmonised, by a group, self-classified or given.</param>
@@ -43,7 +44,8 @@ public sealed record AssignedCategory(
     string Statement,
     Provenance Provenance,
     bool Minimum = false,
-    string? Detail = null,
+    string? Organs = null,
+    string? LeavesOpen = null,
     decimal? OverPercent = null,
     decimal? UpToPercent = null,
     EntryStatus Status = EntryStatus.Harmonised)
@@ -108,6 +110,9 @@ public sealed record HazardProfile
 
     public string? CountedNote { get; init; }
 
+    /// <summary>Group whose members are added up before a limit on reproductive toxicity; null for most.</summary>
+    public string? SummedAs { get; init; }
+
     /// <summary>pH of the ingredient by itself, where it is given.</summary>
     public decimal? Ph { get; init; }
 
@@ -118,5 +123,14 @@ public sealed record HazardProfile
     public Provenance? NotClassifiedBy { get; init; }
 
     /// <summary>The categories that hold at a strength in per cent by mass.</summary>
-    public IEnumerable<AssignedCategory> At(decimal percent) => Categories.Where(c => c.HoldsAt(percent));
+    public IReadOnlyList<AssignedCategory> At(decimal percent)
+    {
+        for (var i = 0; i < Categories.Count; i++)
+        {
+            if (!Categories[i].HoldsAt(percent))
+                return [.. Categories.Where(c => c.HoldsAt(percent))];
+        }
+
+        return Categories;
+    }
 }

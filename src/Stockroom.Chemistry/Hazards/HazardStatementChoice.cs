@@ -29,13 +29,9 @@ internal static class HazardStatementChoice
     {
         var parts = code.Split('+');
         var concerned = categories.Where(c => parts.Contains(c.Statement)).ToList();
-        var organs = concerned.Select(c => c.Detail).FirstOrDefault(IsOrgan);
+        var organs = concerned.Select(c => c.Organs).FirstOrDefault(o => o is not null);
         var text = facts.Texts.Printed(code, rules, organs);
         var shown = rules == RuleSet.Eu || parts.Length > 1 ? code : ElementTable.Base(code);
         return new LabelStatement(shown, text, string.Join(", ", concerned.Select(c => c.Category).Distinct()));
     }
-
-    // The detail also says what an entry leaves open; that is not an organ.
-    private static bool IsOrgan(string? detail) =>
-        detail is not null && !detail.StartsWith("route not", StringComparison.Ordinal) && !detail.StartsWith("the other", StringComparison.Ordinal) && !detail.StartsWith("physical", StringComparison.Ordinal);
 }

@@ -16,11 +16,12 @@ internal sealed class HazardTables(SubstanceCatalogue catalogue)
 
     public Dictionary<string, HazardProfile> ReadProfiles()
     {
-        var categories = Group("hazards.tsv", ReadCategory, "category", "statement", "minimum", "detail", "over_percent", "up_to_percent", "status");
+        var categories = Group("hazards.tsv", ReadCategory, "category", "statement", "minimum", "organs", "leaves_open", "over_percent", "up_to_percent", "status");
         var limits = Group("concentration-limits.tsv", ReadLimit, "category", "statement", "from_percent", "above", "to_percent", "to_included");
         var estimates = Group("ates.tsv", ReadEstimate, "route", "value", "unit", "over_percent", "up_to_percent");
         var factors = Group("m-factors.tsv", r => (Acute: r.DecimalOrNull("acute"), Chronic: r.DecimalOrNull("chronic")), "acute", "chronic", "status");
         var shares = Group("limit-basis.tsv", r => (CountedAs: r.Text("counted_as"), Note: r.Text("note"), Row: r), "counted_as", "note");
+        var summed = Group("summed-groups.tsv", r => r.Text("group_name"), "group_name", "note");
         var none = Group("not-classified.tsv", r => r.Provenance, "why");
 
         var profiles = new Dictionary<string, HazardProfile>(StringComparer.Ordinal);
@@ -43,6 +44,7 @@ internal sealed class HazardTables(SubstanceCatalogue catalogue)
                 ChronicFactor = factors.GetValueOrDefault(name)?[0].Chronic,
                 CountedShare = share is { } s ? CountedShare(substance, s.CountedAs, s.Row) : 1m,
                 CountedNote = share?.Note,
+                SummedAs = summed.GetValueOrDefault(name)?[0],
                 NotClassifiedBy = notClassified,
             };
         }
@@ -55,7 +57,8 @@ internal sealed class HazardTables(SubstanceCatalogue catalogue)
         row.TextOrNull("statement") ?? "",
         row.Provenance,
         row.YesNo("minimum"),
-        row.TextOrNull("detail"),
+        row.TextOrNull("organs"),
+        row.TextOrNull("leaves_open"),
         row.DecimalOrNull("over_percent"),
         row.DecimalOrNull("up_to_percent"),
         row.OneOf("status", Statuses));

@@ -59,14 +59,12 @@ public sealed record LabelElements
         var list = new List<LabelStatement>();
         foreach (var code in HazardStatementChoice.WithoutRepetition(classification.Supplemental, facts, classification.Rules))
         {
-            var text = facts.Texts.Published(code, classification.Rules);
-            if (classification.Sensitisers.Count > 0)
-                text = text.Replace("<name of sensitising substance>", string.Join(", ", classification.Sensitisers), StringComparison.Ordinal);
+            var text = facts.Texts.Naming(code, classification.Rules, string.Join(", ", classification.Sensitisers));
             list.Add(new LabelStatement(code, text, classification.Reasons.First(r => r.Category == code).Because));
         }
 
         var unknown = classification.UnknownShares.Count == 0 ? 0m : classification.UnknownShares.Values.Max();
-        if (!classification.IsUnknown && unknown >= 1m)
+        if (unknown is >= 1m and < 100m)
         {
             list.Add(new LabelStatement(
                 "",
@@ -82,8 +80,8 @@ public sealed record LabelElements
         var words = new List<string>(classification.WordsBeside);
         if (classification.IsUnknown)
             words.AddRange([facts.Orphans.LabelText("contents_unknown"), facts.Orphans.LabelText("worst_light")]);
-        else if (classification.Unclassified.Count > 0 && classification.Categories.Count == 0)
-            words.Add(facts.Orphans.LabelText("unclassified"));
+        else if (classification.Unclassified.Count > 0)
+            words.Add(facts.Orphans.LabelText(classification.UnknownShares.Values.Max() >= 100m ? "unclassified" : "part_unclassified"));
         return words;
     }
 }

@@ -13,7 +13,7 @@ public sealed record Ingredient(HazardProfile Profile, decimal Percent, MatterSt
     /// <summary>The share that concentration limits count (the lead in lead nitrate).</summary>
     public decimal Counted => Percent * Profile.CountedShare;
 
-    public IEnumerable<AssignedCategory> Categories => Profile.At(Percent);
+    public IReadOnlyList<AssignedCategory> Categories => Profile.At(Percent);
 }
 
 /// <summary>What is to be classified: ingredients and what was measured on the whole.</summary>
@@ -48,12 +48,12 @@ public sealed record Mixture
     /// </summary>
     public static Mixture Of(Content content, HazardFacts facts)
     {
+        var notes = new List<string>();
         var merged = content.Parts
-            .GroupBy(p => p.Substance)
+            .GroupBy(p => InWater(p.Substance, content, facts, notes))
             .Select(g => (Substance: g.Key, Percent: g.Sum(p => p.Percent)))
             .OrderBy(p => p.Substance.Name, StringComparer.Ordinal)
             .ToList();
-        var notes = new List<string>();
         if (content.State == MatterState.Gas && merged.Count > 1)
         {
             if (merged.TrueForAll(p => p.Substance.MolarMass is not null))
@@ -74,5 +74,14 @@ public sealed record Mixture
             State = content.State,
             Notes = notes,
         };
+    }
+
+    // A gas that the keeper mixes with water is there as its solution, for which the limits are.
+    private static Substance InWater(Substance substance, Content content, HazardFacts facts, List<string> notes)
+    {
+        if (content.State != MatterState.Liquid || content.WaterPercent == 0 || facts.DissolvedForm(substance) is not { } dissolved)
+            return substance;
+        notes.Add($"{substance.Name} in water is judged as {dissolved.Name}");
+        return dissolved;
     }
 }

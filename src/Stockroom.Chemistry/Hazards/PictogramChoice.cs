@@ -5,7 +5,7 @@ internal static class PictogramChoice
 {
     public static (IReadOnlyList<string> Shown, IReadOnlyList<string> Optional) Of(IReadOnlyList<ClassifiedCategory> categories, HazardFacts facts, RuleSet rules)
     {
-        // Which hazards each pictogram stands for, the most severe category of a class only (Art. 26(2)).
+        // Which hazards each pictogram stands for.
         var standing = new SortedDictionary<string, HashSet<string>>(StringComparer.Ordinal);
         foreach (var category in categories)
         {

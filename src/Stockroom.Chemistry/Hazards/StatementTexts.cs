@@ -66,7 +66,13 @@ public sealed partial class StatementTexts
         return Optional().Replace(text, "").TrimEnd();
     }
 
-    [GeneratedRegex("<or state all organs affected, if known>", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    /// <summary>The wording with its one placeholder filled: EUH208 names the sensitisers.</summary>
+    public string Naming(string code, RuleSet rules, string names) => Placeholder().Replace(Published(code, rules), names);
+
+    [GeneratedRegex("<[^>]*>", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Placeholder();
+
+    [GeneratedRegex("<[^>]*organs[^>]*>", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Organs();
 
     [GeneratedRegex(" ?<[^>]*>", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]

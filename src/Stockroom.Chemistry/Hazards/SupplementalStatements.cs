@@ -6,6 +6,7 @@ namespace Stockroom.Chemistry.Hazards;
 internal static class SupplementalStatements
 {
     private const string Supplemental = "EUH";
+    private const string RespiratoryTract = "EUH071";
 
     // These say what the undiluted substance does with water or on its own; much water has already done it.
     private static readonly string[] GoneInWater = ["EUH014", "EUH018", "EUH019", "EUH029", "EUH066"];
@@ -16,6 +17,8 @@ internal static class SupplementalStatements
             FromEntry(ingredient, mixture, findings);
         foreach (var ingredient in mixture.Ingredients.Where(_ => !mixture.IsPure))
             Sensitiser(ingredient, findings);
+        if (findings.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category)) && findings.Any(c => c.Statement is "H330" or "H331" or "H332") && !findings.Supplemental.Contains(RespiratoryTract))
+            findings.Note($"not judged: {RespiratoryTract}, for what is corrosive and toxic if inhaled; the mechanism would have to be known");
     }
 
     private static void FromEntry(Ingredient ingredient, Mixture mixture, Findings findings)
@@ -39,7 +42,7 @@ internal static class SupplementalStatements
             var carry = findings.Facts.Limits.Carry(Supplemental, "carry", findings.Rules);
             if (ingredient.Percent < carry.FromPercent)
                 continue;
-            if (own.Statement == "EUH071" && !findings.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category)))
+            if (own.Statement == RespiratoryTract && !findings.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category)))
                 continue;
             if (GoneInWater.Contains(own.Statement) && mixture.WaterPercent >= 50m)
             {

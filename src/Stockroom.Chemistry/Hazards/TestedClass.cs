@@ -54,7 +54,7 @@ public abstract class TestedClass : HazardClass
         }
 
         foreach (var category in own)
-            findings.Add(category.Category, category.Statement, category.Detail, $"{Explain.Share(ingredient)} ({category.Category}): carried over to the safe side, no test of the mixture", carry.Provenance);
+            findings.Add(category.Category, category.Statement, category.Organs, $"{Explain.Share(ingredient)} ({category.Category}): carried over to the safe side, no test of the mixture", carry.Provenance);
         findings.Note($"{names} is carried over from {ingredient.Name}; only a test of the mixture would prove or remove it");
     }
 }

@@ -197,6 +197,58 @@ public sealed class MixtureRuleTests
         Assert.Equal(expected, string.Join(", ", Given.Names(Given.Classified(mixture))));
     }
 
+    [Fact]
+    public void FlammableLiquid_SingleSubstanceWithItsFlashPoint_IsClassified()
+    {
+        var ether = Given.Mixture(Given.Ingredient("A", 100)) with { FlashPointCelsius = -20m, BoilingPointCelsius = 34.6m };
+        Assert.Equal(["Flam. Liq. 1"], Given.Names(Given.Classified(ether)));
+    }
+
+    // GHS Table 2.6.1: category 4 up to 93 degrees Celsius; CLP ends at 60.
+    [Theory]
+    [InlineData(93, RuleSet.Un, "Flam. Liq. 4")]
+    [InlineData(93.1, RuleSet.Un, "")]
+    [InlineData(93, RuleSet.Us, "Flam. Liq. 4")]
+    [InlineData(93, RuleSet.Eu, "")]
+    public void FlammableLiquid_Category4_IsOutsideClp(double flash, RuleSet rules, string expected)
+    {
+        var mixture = Given.Mixture(Given.Ingredient("A", 50)) with { FlashPointCelsius = (decimal)flash };
+        Assert.Equal(expected, string.Join(", ", Given.Names(Given.Classified(mixture, rules))));
+    }
+
+    // GHS 3.1.3.6 and Table 3.2.3: categories that only the GHS has.
+    [Fact]
+    public void GhsOnly_Categories_AreFoundUnderUnRules()
+    {
+        Assert.Equal(["Acute Tox. 5"], Given.Names(Given.Classified(Given.Mixture(Given.WithAte("A", 50, ExposureRoute.Oral, 1500)), RuleSet.Un)));
+        Assert.Equal(["Skin Irrit. 3"], Given.Names(Given.Classified(Given.Mixture(Categories("10 Skin Irrit. 3 H316")), RuleSet.Un)));
+        Assert.Equal(["Skin Irrit. 3"], Given.Names(Given.Classified(Given.Mixture(Categories("5 Skin Irrit. 2 H315")), RuleSet.Un)));
+    }
+
+    // Annex I 1.1.2.2 as the project reads it: a tested property is carried over without much water, and never silently dropped.
+    [Theory]
+    [InlineData("1 Org. Perox. C H242", "Org. Perox. C")]
+    [InlineData("0.99 Org. Perox. C H242", "")]
+    [InlineData("1 Water-react. 1 H260", "Water-react. 1")]
+    [InlineData("1 Expl. 1.1 H201", "Expl. 1.1")]
+    [InlineData("1 Self-heat. 1 H251", "Self-heat. 1")]
+    [InlineData("1 Self-react. C H242", "Self-react. C")]
+    [InlineData("1 Met. Corr. 1 H290", "Met. Corr. 1")]
+    [InlineData("1 Desen. Expl. 1 H206", "Desen. Expl. 1")]
+    [InlineData("1 Pyr. Sol. 1 H250", "Pyr. Sol. 1")]
+    [InlineData("1 Flam. Liq. 2 H225", "Flam. Liq. 2")]
+    [InlineData("0.99 Flam. Liq. 2 H225", "")]
+    public void TestedProperty_WithoutWater_IsCarriedOver(string parts, string expected) => Check(parts, "", expected);
+
+    [Theory]
+    [InlineData("1 Flam. Sol. 1 H228", "Flam. Sol. 1")]
+    [InlineData("1 Ox. Sol. 2 H272", "Ox. Sol. 2")]
+    public void TestedProperty_OfASolid_IsCarriedOverToSolids(string parts, string expected)
+    {
+        Assert.Equal([expected], Given.Names(Given.Classified(Given.Mixture(MatterState.Solid, Categories(parts)))));
+        Assert.Contains(Given.Classified(Given.Mixture(Categories(parts))).Notes, n => n.StartsWith("not judged", StringComparison.Ordinal));
+    }
+
     // Common practice: spirits of 70 % and more are labelled highly flammable, of 40 % flammable, wine and beer are not.
     [Theory]
     [InlineData(93.8, "Flam. Liq. 2")]

@@ -45,7 +45,7 @@ public sealed class PublishedExampleTests
         var acid = Given.Ingredient("1", 4, "Skin Corr. 1 H314");
         acid = acid with { Profile = acid.Profile with { Ph = 1.8m } };
         var mixture = Given.Mixture(acid, Given.Ingredient("2", 5, "Skin Irrit. 2 H315"), Given.Ingredient("3", 5, "Skin Irrit. 3 H316"), Given.Unknown("4", 86)) with { Ph = 4.0m };
-        Assert.Contains("Skin Corr. 1", Given.Names(Given.Classified(mixture, RuleSet.Un)));
+        Assert.Equal(["Skin Corr. 1"], Given.Names(Given.Classified(mixture, RuleSet.Un)));
     }
 
     // New Zealand EPA, User Guide for Thresholds and Classifications (EPA0109, 2012), Table 19.5, mixture Z: 10 x (100 x 0.05 + 1) + 5 = 65.
@@ -107,4 +107,29 @@ public sealed class PublishedExampleTests
         Assert.Equal(["H226", "H301+H311+H331", "H314", "H317", "H350"], label.HazardStatements.Select(s => s.Code).Order());
         Assert.Equal("Danger", label.SignalWord);
     }
+
+    // UN GHS Rev. 4 to 7, 2.2.5 (recalled, the arithmetic redone): 2 % H2, 6 % CH4, 27 % Ar, 65 % He; 3.7/5.7 + 11.1/14.3 = 1.42.
+    [Fact]
+    public void FlammableGas_WorkedExample_Burns()
+    {
+        var found = Given.Classified(Gases(("hydrogen", 2), ("methane", 6), ("argon", 27), ("helium", 65)));
+        Assert.Equal(1.42, (double)Given.Facts.Gases.FlammableSum([("hydrogen", 2m), ("methane", 6m), ("argon", 27m), ("helium", 65m)])!.Value, 0.01);
+        Assert.True(found.Has("Flam. Gas 1"));
+        Assert.False(Given.Classified(Gases(("hydrogen", 1), ("nitrogen", 99))).Has("Flam. Gas 1"));
+    }
+
+    // UN GHS 2.4.4 (recalled, the arithmetic redone): 9 % O2, 16 % N2O, 75 % N2 has 18.6 % of the power of oxygen.
+    [Fact]
+    public void OxidisingGas_WorkedExample_IsBelowTheLimit()
+    {
+        Assert.Equal(18.6m, Given.Facts.Gases.OxidisingPower([("oxygen", 9m), ("nitrous oxide", 16m), ("nitrogen", 75m)]));
+        Assert.False(Given.Classified(Gases(("oxygen", 9), ("nitrous oxide", 16), ("nitrogen", 75))).Has("Ox. Gas 1"));
+        Assert.True(Given.Classified(Gases(("oxygen", 23.5m), ("nitrogen", 76.5m))).Has("Ox. Gas 1"));
+    }
+
+    private static Mixture Gases(params (string Name, decimal Percent)[] gases) => new()
+    {
+        State = MatterState.Gas,
+        Ingredients = [.. gases.Select(g => new Ingredient(Given.Facts.ProfileOf(Given.Catalogue[g.Name]), g.Percent, MatterState.Gas))],
+    };
 }

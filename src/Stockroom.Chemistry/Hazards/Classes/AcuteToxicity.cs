@@ -16,6 +16,8 @@ public sealed class AcuteToxicity : HazardClass
 
     public override IReadOnlyList<string> Categories { get; } = ["Acute Tox. 1", "Acute Tox. 2", "Acute Tox. 3", "Acute Tox. 4", "Acute Tox. 5"];
 
+    public override bool JudgedAlways => true;
+
     public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
     {
         base.JudgePure(substance, mixture, findings);

@@ -9,4 +9,6 @@ public sealed class AquaticChronic : AquaticClass
 
     /// <summary>An older entry prints one factor, for the acute hazard; the chronic one is then taken as the same, to the safe side.</summary>
     protected override decimal? FactorOf(Ingredient ingredient) => ingredient.Profile.ChronicFactor ?? ingredient.Profile.AcuteFactor;
+
+    protected override bool CountsFactor(string target) => target != "Aquatic Chronic 4";
 }

@@ -15,6 +15,14 @@ public sealed class EyeDamage : AdditiveClass
 
     public override IReadOnlyList<string> Categories { get; } = [Damage, Irritation, "Eye Irrit. 2B"];
 
+    public override bool JudgedAlways => true;
+
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        ExtremePh.Judge(mixture, findings, Damage, this);
+    }
+
     public override void Judge(Mixture mixture, Findings findings)
     {
         var corrosive = findings.Any(c => SkinCorrosion.IsCorrosive(c.Category));

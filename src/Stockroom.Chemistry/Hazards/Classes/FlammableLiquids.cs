@@ -16,6 +16,8 @@ public sealed class FlammableLiquids : HazardClass
 
     public override IReadOnlyList<string> Categories { get; } = ["Flam. Liq. 1", "Flam. Liq. 2", "Flam. Liq. 3", "Flam. Liq. 4"];
 
+    public override bool JudgedAlways => true;
+
     public override void Judge(Mixture mixture, Findings findings)
     {
         if (mixture.State is MatterState.Solid or MatterState.Gas)
@@ -27,9 +29,7 @@ public sealed class FlammableLiquids : HazardClass
 
         if (mixture.FlashPointCelsius is { } flash)
         {
-            ByFlashPoint(flash, mixture.BoilingPointCelsius, $"flash point {Explain.Number(flash)} degrees Celsius, as given", null, findings);
-            if (mixture.BoilingPointCelsius is null && flash < 23)
-                findings.Note("boiling point not known: category 1 (boiling at 35 degrees Celsius or below) is not excluded");
+            AsGiven(flash, mixture, findings);
             return;
         }
 
@@ -40,6 +40,20 @@ public sealed class FlammableLiquids : HazardClass
             ByTable(only, mixture, findings);
         else
             ByIngredients(flammable, mixture, findings);
+    }
+
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        if (mixture.FlashPointCelsius is { } flash && !Own(substance).Any())
+            AsGiven(flash, mixture, findings);
+    }
+
+    private static void AsGiven(decimal flash, Mixture mixture, Findings findings)
+    {
+        ByFlashPoint(flash, mixture.BoilingPointCelsius, $"flash point {Explain.Number(flash)} degrees Celsius, as given", null, findings);
+        if (mixture.BoilingPointCelsius is null && flash < 23)
+            findings.Note("boiling point not known: category 1 (boiling at 35 degrees Celsius or below) is not excluded");
     }
 
     private static void ByTable(Ingredient only, Mixture mixture, Findings findings)

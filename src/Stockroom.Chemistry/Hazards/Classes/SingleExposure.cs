@@ -33,6 +33,8 @@ public sealed class SingleExposure : CutOffClass
     {
         public const string Category = "STOT SE 3";
 
+        private const decimal RelevantShare = 1m;
+
         private string _statement = "";
 
         public override string Name => Category;
@@ -56,9 +58,10 @@ public sealed class SingleExposure : CutOffClass
         protected override IEnumerable<ConcentrationLimit> Specific(Ingredient ingredient) =>
             ingredient.Profile.Limits.Where(l => l.Category == Category && l.Statement == _statement);
 
+        // A limit that only says "below" begins where an ingredient begins to count.
         protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings) =>
-            Specific(ingredient).ToList() is [var first, ..]
-                ? (Math.Max(first.FromPercent, 1m * (first.FromPercent > 0 ? 0 : 1)), first.Provenance)
+            Specific(ingredient).FirstOrDefault() is { } limit
+                ? (limit.FromPercent > 0 ? limit.FromPercent : RelevantShare, limit.Provenance)
                 : GenericTowards(target, Counting(ingredient), findings);
 
         // Two entries end the band above: there the substance corrodes instead.

@@ -14,6 +14,14 @@ public sealed class SkinCorrosion : AdditiveClass
 
     public override IReadOnlyList<string> Categories { get; } = ["Skin Corr. 1A", "Skin Corr. 1B", "Skin Corr. 1C", Corrosive, "Skin Irrit. 2", "Skin Irrit. 3"];
 
+    public override bool JudgedAlways => true;
+
+    public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
+    {
+        base.JudgePure(substance, mixture, findings);
+        ExtremePh.Judge(mixture, findings, Corrosive, this);
+    }
+
     public override void Judge(Mixture mixture, Findings findings)
     {
         foreach (var target in Categories)

@@ -8,6 +8,8 @@ internal sealed record Cluster(int Index, ContactProfile Profile, Stand Stand, b
 /// <summary>Two clusters that stand too near, with the rule that weighs most. Its A side is <see cref="A"/>.</summary>
 internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string Cause, Separation Needed, Separation Has)
 {
+    private const string Unknown = "content that nobody knows, judged as the worst it could be";
+
     // By analogy from vehicles to shelves.
     private static readonly Provenance CorrosiveAbove = new("49 CFR 177.848", "(e)(3), by analogy from vehicles to shelves", "2024");
 
@@ -17,12 +19,23 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
         if (Nearness.Between(a.Stand, b.Stand) is not { } has)
             return null;
         var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
-        var worst = judgement.Reasons.FirstOrDefault(r => r.Separation > has && (!r.ByAir || airMeets)) ?? Above(a, b, judgement);
+        var broken = judgement.Reasons.Where(r => r.Separation > has && (!r.ByAir || airMeets)).ToList();
+        var worst = broken.Count > 0 ? broken[0] : Above(a, b, judgement);
         if (worst is null)
             return null;
-        var cause = a.Profile.IsUnknown || b.Profile.IsUnknown ? "content that nobody knows, judged as the worst it could be" : worst.Cause;
-        return new Conflict(a, b, worst, cause, worst.Separation, has);
+        return a.Profile.IsUnknown || b.Profile.IsUnknown
+            ? new Conflict(a, b, OfUnknown(worst, broken), Unknown, worst.Separation, has)
+            : new Conflict(a, b, worst, worst.Cause, worst.Separation, has);
     }
+
+    // Of what is not known no product can be named; it could bring whatever the worst of its rules say.
+    private static PairReason OfUnknown(PairReason worst, List<PairReason> broken) => worst with
+    {
+        Would = [.. broken.Where(r => r.Separation == worst.Separation).SelectMany(r => r.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank).Take(3)],
+        Product = null,
+        OnlyIf = null,
+        ByAir = false,
+    };
 
     private static PairReason? Above(Cluster a, Cluster b, PairJudgement judgement)
     {

@@ -1,3 +1,4 @@
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Tables;
 
 namespace Stockroom.Assessment.Neighbours;
@@ -5,6 +6,8 @@ namespace Stockroom.Assessment.Neighbours;
 /// <summary>Families, the substances that bring them, and the rules between them, ready for judging. Immutable.</summary>
 public sealed class ContactFacts
 {
+    internal const string Harmless = "harmless";
+
     private static readonly Lazy<ContactFacts> Embedded = new(() => ContactTables.ReadEmbedded());
 
     private readonly Dictionary<string, ContactFamily> _families;
@@ -50,7 +53,8 @@ public sealed class ContactFacts
     /// <summary>Names of all substances that the tables say something about.</summary>
     public IEnumerable<string> Substances => _bySubstance.Keys;
 
-    internal IReadOnlyList<ContactRule> Rules { get; }
+    /// <summary>Every rule, in the order of the tables.</summary>
+    public IReadOnlyList<ContactRule> Rules { get; }
 
     /// <summary>Index of the term that every content carries unless it is inert.</summary>
     internal int Anything => Families.Count;
@@ -64,6 +68,12 @@ public sealed class ContactFacts
 
     internal IReadOnlyList<(decimal FromPercent, int Term)> TermsOf(string substance) =>
         _substanceTerms.TryGetValue(substance, out var terms) ? terms : [];
+
+    /// <summary>All terms of substances in one state of matter: what an unknown content could be by name.</summary>
+    internal IEnumerable<int> TermsOfSubstances(MatterState state) => _substanceTerms
+        .Where(t => state == MatterState.Unknown || SubstanceCatalogue.Default.Find(t.Key)?.State == state)
+        .Where(t => FamiliesOf(t.Key) is not { } families || families.All(f => !f.Carries || f.Family.OrphanStates.Count > 0 || f.Family.Key == Harmless))
+        .SelectMany(t => t.Value.Select(v => v.Term));
 
     internal IReadOnlyList<ContactRule> Between(int termA, int termB) => _rules[(termA * _terms) + termB] ?? (IReadOnlyList<ContactRule>)[];
 

@@ -76,7 +76,7 @@ public sealed class ContactProfile
             .Select(f => new CarriedFamily(f, "what it is is not known; it could be this"))
             .ToList();
         return new ContactProfile(
-            facts, content, carried, [.. carried.Select(c => facts.IndexOf(c.Family.Key)), facts.Anything],
+            facts, content, carried, [.. carried.Select(c => facts.IndexOf(c.Family.Key)), facts.Anything, .. facts.TermsOfSubstances(content.State)],
             [$"what {content.Name} is, is not known; it is judged as the worst it could be"]);
     }
 

@@ -3,10 +3,10 @@ using Stockroom.Chemistry.Tables;
 namespace Stockroom.Assessment.Neighbours;
 
 /// <summary>One side of a rule: a family, a substance from a strength on, or anything that is not inert.</summary>
-internal sealed record ContactTerm(int Index, string PlainName);
+public sealed record ContactTerm(int Index, string PlainName);
 
 /// <summary>A rule between two terms. Where it acts by air, A is what breathes out and B what is harmed.</summary>
-internal sealed record ContactRule(
+public sealed record ContactRule(
     int Order,
     ContactTerm A,
     ContactTerm B,

@@ -108,14 +108,14 @@ internal sealed class ContactTables
 
     private void ReadVapours()
     {
-        string[] columns = ["breathes", "breathes_from_percent", "harms", "harms_from_percent", "would", "effect", "verified"];
+        string[] columns = ["breathes", "breathes_from_percent", "harms", "harms_from_percent", "would", "effect", "cause", "verified"];
         foreach (var row in EmbeddedTables.Facts("vapour-neighbours.tsv", columns).Rows)
         {
             var breathes = Term(row, "breathes", "breathes_from_percent");
             var harms = Term(row, "harms", "harms_from_percent");
-            var cause = $"vapour of {breathes.PlainName} reaches {harms.PlainName}";
             _rules.Add(new ContactRule(
-                _rules.Count, breathes, harms, Separation.OwnCabinet, ByAir: true, Would(row), row.Text("effect"), null, cause, row.YesNo("verified"), row.Provenance));
+                _rules.Count, breathes, harms, Separation.OwnCabinet, ByAir: true, Would(row), row.Text("effect"), null, row.Text("cause"),
+                row.YesNo("verified"), row.Provenance));
         }
     }
 
@@ -133,7 +133,7 @@ internal sealed class ContactTables
                 throw row.Wrong("would", $"'{word}' must be one of {string.Join(", ", Consequences.All)}");
         }
 
-        return words.Count > 0 ? words : throw row.Wrong("would", "is empty");
+        return words.Count > 0 ? [.. words.OrderBy(Consequences.Rank)] : throw row.Wrong("would", "is empty");
     }
 
     private IEnumerable<ContactTerm> Members(TableRow row, string column)

@@ -5,9 +5,11 @@ namespace Stockroom.Assessment.Neighbours;
 /// <summary>Finds the families of a known content: by what it is made of, then by its GHS statements.</summary>
 internal sealed class FamilyAssignment(ContactFacts facts, Content content)
 {
-    private const decimal WaterBasedFromPercent = 50m;
+    // A figure of our own, to the safe side: with a fifth of water a liquid sets off what water sets off.
+    private const decimal WaterBasedFromPercent = 20m;
+    private const decimal PlainWaterFromPercent = 100m;
     private const string CorrosiveLiquid = "corrosive-liquid";
-    private const string Harmless = "harmless";
+    private const string WaterBased = "water-based";
 
     private readonly List<CarriedFamily> _carried = [];
     private readonly HashSet<string> _keys = new(StringComparer.Ordinal);
@@ -17,7 +19,7 @@ internal sealed class FamilyAssignment(ContactFacts facts, Content content)
     // What fluorine leaves alone at room temperature.
     private static readonly HashSet<string> InertFamilies = new(StringComparer.Ordinal) { "inert-gas", "carbon-dioxide", "halogen-fluoride" };
 
-    public IReadOnlyList<CarriedFamily> Carried => [.. _carried.Where(c => c.Family.Key != Harmless || _carried.Count == 1)];
+    public IReadOnlyList<CarriedFamily> Carried => [.. _carried.Where(c => c.Family.Key != ContactFacts.Harmless || _carried.Count == 1)];
 
     public void ByComposition()
     {
@@ -38,8 +40,8 @@ internal sealed class FamilyAssignment(ContactFacts facts, Content content)
             }
         }
 
-        if (content.State == MatterState.Liquid && content.PercentOf("water") + content.PercentOf("heavy water") >= WaterBasedFromPercent)
-            Carry(facts.Family("water-based"), $"is {content.WaterPercent:0.##} % water");
+        if (content.State == MatterState.Liquid)
+            ByWater(content.PercentOf("water") + content.PercentOf("heavy water"));
     }
 
     public void ByStatements(IReadOnlyCollection<string> codes)
@@ -85,6 +87,14 @@ internal sealed class FamilyAssignment(ContactFacts facts, Content content)
         if (_keys.Contains("radioactive"))
             notes.Add($"{content.Name} is radioactive: shielding, distance and the terms of the licence are not judged here");
         return notes;
+    }
+
+    private void ByWater(decimal percent)
+    {
+        if (percent >= PlainWaterFromPercent)
+            Carry(facts.Family("plain-water"), $"is {percent:0.##} % water");
+        if (percent >= WaterBasedFromPercent)
+            Carry(facts.Family(WaterBased), $"is {percent:0.##} % water");
     }
 
     private void Carry(ContactFamily family, string because)

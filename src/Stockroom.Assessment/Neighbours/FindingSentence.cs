@@ -5,51 +5,67 @@ internal static class FindingSentence
 {
     private const int NamesShown = 4;
 
-    public static string Of(IReadOnlyList<Conflict> conflicts, Conflict worst)
+    /// <summary>The sentence of a finding; the conflict that weighs most comes first.</summary>
+    public static string Of(IReadOnlyList<Conflict> conflicts)
     {
-        var (left, right) = Sides(conflicts, worst);
-        var above = conflicts.Any(c => Nearness.IsAbove(c.A.Stand, c.B.Stand)) && !conflicts.Any(c => Nearness.IsAbove(c.B.Stand, c.A.Stand));
+        var worst = conflicts[0];
+        var centre = Centre(conflicts);
+        var turned = conflicts.Select(c => centre is null ? IsTurned(c, worst) : c.B.Profile.Name == centre && c.A.Profile.Name != centre).ToList();
+        var left = Names(conflicts.Select((c, i) => turned[i] ? c.B : c.A));
+        var right = Names(conflicts.Select((c, i) => turned[i] ? c.A : c.B));
         var place = worst.A.Stand.Cabinet ?? worst.A.Stand.Room;
-        var verb = Stands(worst, above);
-        var only = worst.Reason.OnlyIf is { } condition ? $" if {condition}" : "";
-        var product = worst.Reason.Product is { } p && !worst.Reason.ByAir ? $" ({p})" : "";
-        var effect = worst.Reason is { ByAir: true, Product: { } e } ? $": {e}" : "";
-        return $"{Start(Names(left))} {verb} {Names(right)} in {place}: {worst.Cause}{effect}; could bring {string.Join(", ", worst.Reason.Would)}{product}{only}. "
-            + $"They need {Need(worst)}.";
+        var relation = Relation(conflicts, turned, worst);
+        var verb = left.Count == 1 ? relation.One : relation.Several;
+        return $"{Start(Listed(left))} {verb} {Listed(right)} in {place}: {worst.Cause}{What(worst)}. They need {Need(worst)}.";
     }
 
-    // The side that stands above speaks first; then the one that breathes; then the side with fewer contents.
-    private static (List<string> Left, List<string> Right) Sides(IReadOnlyList<Conflict> conflicts, Conflict worst)
+    private static string What(Conflict worst)
     {
-        var sides = conflicts.Select(c => Turned(c, worst)).ToList();
-        return ([.. sides.Select(s => s.Left).Distinct(StringComparer.Ordinal)], [.. sides.Select(s => s.Right).Distinct(StringComparer.Ordinal)]);
+        var reason = worst.Reason;
+        if (reason.ByAir)
+            return $", {reason.Product}";
+        var product = reason.Product is null ? "" : $" ({reason.Product})";
+        var only = reason.OnlyIf is null ? "" : $" if {reason.OnlyIf}";
+        return $", which could bring {string.Join(" and ", reason.Would.Take(3))}{product}{only}";
     }
 
-    private static (string Left, string Right) Turned(Conflict conflict, Conflict worst)
+    // The one content that all conflicts share; null where there is none, or where another stands above it.
+    private static string? Centre(IReadOnlyList<Conflict> conflicts)
     {
-        var a = conflict.A.Profile.Name;
-        var b = conflict.B.Profile.Name;
-        if (Nearness.IsAbove(conflict.B.Stand, conflict.A.Stand))
-            return (b, a);
-        if (Nearness.IsAbove(conflict.A.Stand, conflict.B.Stand))
-            return (a, b);
+        var shared = new[] { conflicts[0].A.Profile.Name, conflicts[0].B.Profile.Name }
+            .Where(n => conflicts.All(c => c.A.Profile.Name == n || c.B.Profile.Name == n))
+            .ToList();
+        return shared.Count == 1 && conflicts.Count > 1 && !conflicts.Any(c => StandsUnder(shared[0], c)) ? shared[0] : null;
+    }
+
+    private static bool StandsUnder(string name, Conflict conflict) =>
+        (conflict.A.Profile.Name == name && Nearness.IsAbove(conflict.B.Stand, conflict.A.Stand))
+        || (conflict.B.Profile.Name == name && Nearness.IsAbove(conflict.A.Stand, conflict.B.Stand));
+
+    // The side that is unknown speaks first, then the one that stands above, then the one that breathes.
+    private static bool IsTurned(Conflict conflict, Conflict worst)
+    {
         if (conflict.A.Profile.IsUnknown != conflict.B.Profile.IsUnknown)
-            return conflict.A.Profile.IsUnknown ? (a, b) : (b, a);
-        if (conflict.Reason.ByAir)
-            return conflict.Reason.ABreathes ? (a, b) : (b, a);
-        var turned = conflict.Reason.FamilyA == worst.Reason.FamilyB || conflict.Reason.FamilyB == worst.Reason.FamilyA;
-        return turned ? (b, a) : (a, b);
+            return conflict.B.Profile.IsUnknown;
+        if (Nearness.IsAbove(conflict.A.Stand, conflict.B.Stand))
+            return false;
+        if (Nearness.IsAbove(conflict.B.Stand, conflict.A.Stand))
+            return true;
+        return conflict.Reason.ByAir && worst.Reason.ByAir
+            ? !conflict.Reason.ABreathes
+            : conflict.Reason.FamilyA == worst.Reason.FamilyB || conflict.Reason.FamilyB == worst.Reason.FamilyA;
     }
 
-    private static string Stands(Conflict worst, bool above) => worst switch
+    private static (string One, string Several) Relation(IReadOnlyList<Conflict> conflicts, List<bool> turned, Conflict worst)
     {
-        { Reason.ByAir: true } => "shares the air with",
-        { Has: Separation.SameTray } when above || Nearness.IsAbove(worst.A.Stand, worst.B.Stand) || Nearness.IsAbove(worst.B.Stand, worst.A.Stand) => "stands above",
-        { Has: Separation.SameTray } when worst.A.Stand.Tray is { } tray && tray.Id == worst.B.Stand.Tray?.Id => "stands in one tray with",
-        { Has: Separation.SameTray } => "stands beside, with no tray of its own,",
-        { Has: Separation.OwnTray } => "stands in the same cabinet as",
-        _ => "stands in the next cabinet to",
-    };
+        if (worst.Reason.ByAir)
+            return ("shares the air with", "share the air with");
+        if (conflicts.Select((c, i) => turned[i] ? Nearness.IsAbove(c.B.Stand, c.A.Stand) : Nearness.IsAbove(c.A.Stand, c.B.Stand)).All(above => above))
+            return ("stands above", "stand above");
+        if (conflicts.All(c => c.Has == Separation.SameTray && c.A.Stand.Tray is not null && c.A.Stand.Tray.Id == c.B.Stand.Tray?.Id))
+            return ("stands in one tray with", "stand in one tray with");
+        return worst.Has == Separation.OwnCabinet ? ("stands in the next cabinet to", "stand in the next cabinet to") : ("stands in one cabinet with", "stand in one cabinet with");
+    }
 
     private static string Need(Conflict worst) => worst.Needed switch
     {
@@ -58,11 +74,14 @@ internal static class FindingSentence
         _ => "cabinets that are not next to each other, or different rooms",
     };
 
-    private static string Names(List<string> names) => names.Count <= NamesShown
-        ? Joined(names)
-        : $"{string.Join(", ", names.Take(NamesShown - 1))} and {names.Count - NamesShown + 1} more";
+    private static List<string> Names(IEnumerable<Cluster> clusters) => [.. clusters.Select(c => c.Profile.Name).Distinct(StringComparer.Ordinal)];
 
-    private static string Joined(List<string> names) => names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+    private static string Listed(List<string> names) => names.Count switch
+    {
+        1 => names[0],
+        <= NamesShown => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
+        _ => $"{string.Join(", ", names.Take(NamesShown - 1))} and {names.Count - NamesShown + 1} more",
+    };
 
     private static string Start(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -5,7 +5,7 @@ internal static class FindingWriter
 {
     public static IReadOnlyList<Finding> Write(IReadOnlyList<Conflict> conflicts) =>
         [.. conflicts
-            .GroupBy(c => (c.Cause, c.Reason.ByAir))
+            .GroupBy(c => c.Cause, StringComparer.Ordinal)
             .SelectMany(g => Connected([.. g]))
             .Select(Finding)
             .OrderByDescending(f => f.Separation)
@@ -37,23 +37,25 @@ internal static class FindingWriter
 
     private static Finding Finding(List<Conflict> conflicts)
     {
-        var worst = conflicts
+        List<Conflict> sorted = [.. conflicts
             .OrderByDescending(c => c.Needed)
             .ThenBy(c => c.Has)
+            .ThenBy(c => c.Reason.Urgency)
             .ThenBy(c => c.Reason.Would.Min(Consequences.Rank))
             .ThenBy(c => c.Reason.Order)
             .ThenBy(c => c.A.Items[0].Key, StringComparer.Ordinal)
-            .First();
+            .ThenBy(c => c.B.Items[0].Key, StringComparer.Ordinal)];
+        var worst = sorted[0];
         return new Finding
         {
-            Cause = FindingSentence.Of(conflicts, worst),
+            Cause = FindingSentence.Of(sorted),
             Rule = worst.Cause,
             Would = [.. conflicts.SelectMany(c => c.Reason.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank)],
             Product = worst.Reason.Product,
             Source = worst.Reason.Source,
             Verified = worst.Reason.Verified,
             Separation = worst.Needed,
-            ByAir = worst.Reason.ByAir,
+            ByAir = conflicts.Exists(c => c.Reason.ByAir),
             Pairs = [.. conflicts.SelectMany(Pairs).OrderBy(p => p.A, StringComparer.Ordinal).ThenBy(p => p.B, StringComparer.Ordinal)],
         };
     }

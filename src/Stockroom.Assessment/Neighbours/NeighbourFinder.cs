@@ -32,9 +32,10 @@ public sealed class NeighbourFinder
     private static List<Cluster> Clusters(IEnumerable<ShelfItem> items) =>
         [.. items
             .Where(i => i.Stand.IsPlaced)
+            .OrderBy(i => i.Key, StringComparer.Ordinal)
             .GroupBy(i => (i.Profile.Identity, i.Stand, i.IsFlameSealed))
             .Select((g, index) => new Cluster(
-                index, g.First().Profile, g.Key.Stand, g.Key.IsFlameSealed, [.. g.OrderBy(i => i.Key, StringComparer.Ordinal)]))];
+                index, g.First().Profile, g.Key.Stand, g.Key.IsFlameSealed, [.. g]))];
 
     private void AddWithin(List<Cluster> cabinet, List<Conflict> conflicts)
     {

@@ -98,14 +98,10 @@ public sealed class PairJudge
             .GroupBy(r => (r.Cause, r.ByAir))
             .Select(g => g.OrderByDescending(r => r.Separation).ThenBy(Worst).ThenByDescending(r => r.Verified).ThenBy(r => r.Order).First())
             .OrderByDescending(r => r.Separation)
-            .ThenBy(Urgency)
+            .ThenBy(r => r.Urgency)
             .ThenBy(r => r.OnlyIf is null ? 0 : 1)
             .ThenBy(Worst)
             .ThenBy(r => r.Order)];
-
-    // What a break could bring comes first where it is fire, explosion or gas; else what the air does every day.
-    private static int Urgency(PairReason reason) =>
-        reason.ByAir ? 1 : reason.OnlyIf is null && reason.Would.Any(Consequences.NeedsOwnCabinet) ? 0 : 2;
 
     private static int Worst(PairReason reason) => reason.Would.Min(Consequences.Rank);
 

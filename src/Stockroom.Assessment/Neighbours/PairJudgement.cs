@@ -32,6 +32,9 @@ public sealed record PairReason(
     /// <summary>Both plain names, in the order of the question.</summary>
     public IReadOnlyList<string> Families => [FamilyA, FamilyB];
 
+    /// <summary>What a break could bring comes first where it is fire, explosion or gas; else what the air does every day.</summary>
+    internal int Urgency => ByAir ? 1 : OnlyIf is null && Would.Any(Consequences.NeedsOwnCabinet) ? 0 : 2;
+
     internal PairReason Flipped() => this with { FamilyA = FamilyB, FamilyB = FamilyA, ABreathes = ByAir && !ABreathes };
 }
 

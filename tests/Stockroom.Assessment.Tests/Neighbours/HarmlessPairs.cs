@@ -87,6 +87,8 @@ internal static class HarmlessPairs
         ("sulfuric acid 98%", "phosphoric acid 85%"),
         ("nitric acid 65%", "nitric acid 10%"),
         ("nitric acid 65%", "potassium nitrate"),
+        ("nitric acid 65%", "phosphoric acid 85%"),
+        ("acetic acid (glacial)", "acetic anhydride"),
         ("acetic acid (glacial)", "vinegar"),
         ("acetic acid (glacial)", "formic acid 85%"),
         ("acetic acid (glacial)", "ethyl acetate"),

@@ -56,7 +56,7 @@ internal static class Portions
             yield return new LeftOff("the QR code", Required: false);
         }
 
-        foreach (var pictogram in content.Pictograms.Skip(portion.Pictograms))
+        foreach (var pictogram in content.Pictograms.Except(PictogramChoice.Worst(content.Pictograms, portion.Pictograms)))
         {
             yield return new LeftOff($"pictogram {pictogram}", Required: true);
         }

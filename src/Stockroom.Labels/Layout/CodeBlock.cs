@@ -19,9 +19,8 @@ internal static class CodeBlock
         double left, right, top;
         if (code is null)
         {
-            var size = Math.Min(LargestIdMm * 0.7, flow.Area.Width * 0.3 / idEm);
             (right, top) = (flow.Area.Right, flow.Area.Top);
-            left = right - (idEm * size);
+            left = right - (flow.Area.Width * 0.3);
         }
         else
         {
@@ -34,7 +33,7 @@ internal static class CodeBlock
             (left, right, top) = (corner.X + quiet, corner.X + code.EdgeMm - quiet, corner.Y + code.EdgeMm);
         }
 
-        var idSize = Math.Min(LargestIdMm, (right - left) / idEm);
+        var idSize = Math.Max(LabelDesign.SmallestTypeMm, Math.Min(LargestIdMm, (right - left) / idEm));
         var height = idSize * FlowArea.LineSpacing;
         var x = right - (idEm * idSize);
         var baseline = new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2));

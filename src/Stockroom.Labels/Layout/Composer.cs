@@ -14,12 +14,12 @@ internal static class Composer
         var gap = Math.Clamp(flow.Area.Height * 0.035, 0.6, 3);
         var code = content.CodeFor(plan.CodeEdgeMm);
         CodeBlock.Place(flow, content, code, stock.PaddingMm);
-        if (!DetailsBlock.Place(flow, content, plan, gap) || !HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion.Note))
+        if (!DetailsBlock.Place(flow, content, plan, gap) || !HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion))
         {
             return null;
         }
 
-        if (!content.HasHazards)
+        if (!content.HasHazards && !content.IsShort(plan.Portion))
         {
             return (flow.Drawn(), code);
         }

@@ -46,7 +46,7 @@ internal static class DetailsBlock
                 return false;
             }
 
-            var rule = new PathBuilder().Move(flow.Area.Left, top).Line(right, top).Build();
+            var rule = new PathBuilder().Move(flow.Area.Left + (RuleMm / 2), top).Line(right - (RuleMm / 2), top).Build();
             flow.Add(() => new StrokedPath(rule, Ink.Black, RuleMm));
             var y = top + (gap * 0.5);
             foreach (var cell in rows.Cells)

@@ -14,17 +14,17 @@ internal static class HeaderBlock
 
     private const double SizeStep = 0.93;
 
-    public static bool Place(FlowArea flow, LabelContent content, double paddingMm, bool withNote)
+    public static bool Place(FlowArea flow, LabelContent content, double paddingMm, Portion portion)
     {
         var height = flow.Area.Height;
         var largest = Math.Clamp(Math.Min(height * (content.HasHazards ? 0.11 : 0.14), flow.Area.Width * 0.08), 2.8, 10);
         var share = height * (content.HasHazards ? TitleShare : TitleShareAlone);
-        if (!Title(flow, content.Title, paddingMm, largest, Math.Max(share, largest * FlowArea.LineSpacing), out var size))
+        if (!Title(flow, content.Name(portion.NameLength), paddingMm, largest, Math.Max(share, largest * FlowArea.LineSpacing), out var size))
         {
             return false;
         }
 
-        if (withNote && !content.Note.IsEmpty)
+        if (portion.Note && !content.Note.IsEmpty)
         {
             if (!Note(flow, content.Note, Math.Clamp(size * 0.58, LabelDesign.SmallestTypeMm, 4.2)))
             {
@@ -32,7 +32,7 @@ internal static class HeaderBlock
             }
         }
 
-        return Tags(flow, content.Extra, Math.Clamp(height * 0.055, LabelDesign.SmallestTypeMm, 4));
+        return Tags(flow, [.. content.Extra.Take(portion.Extra)], Math.Clamp(height * 0.055, LabelDesign.SmallestTypeMm, 4));
     }
 
     /// <summary>Shrinks, then wraps, and cuts inside a word only at the smallest size.</summary>

@@ -89,8 +89,13 @@ internal sealed class LabelContent
     public static Paragraph Incomplete { get; } = new("Not all hazards are shown: see the full label.", Face.Bold);
 
     /// <summary>True where the portion leaves out a hazard or what to do about it.</summary>
-    public bool IsShort(Portion portion) => portion.Pictograms < Pictograms.Count
+    public bool IsShort(Portion portion) => portion.Pictograms < Pictograms.Count || portion.Extra < Extra.Count
         || portion.Hazards < Hazards.Count || portion.Precautions < Precautions.Count;
+
+    /// <summary>The name, cut to a number of characters where need be.</summary>
+    public Paragraph Name(int length) => length >= TitleText.Length
+        ? Title
+        : new Paragraph(TitleText[..(char.IsHighSurrogate(TitleText[length - 1]) ? length - 1 : length)].TrimEnd() + "…", Face.Bold);
 
     /// <summary>The first statements of a list, each by itself or all as one paragraph.</summary>
     public IReadOnlyList<Paragraph> Some(IReadOnlyList<Paragraph> statements, int count, bool runIn)

@@ -5,6 +5,8 @@ namespace Stockroom.Labels.Layout;
 /// <summary>A text cut into the pieces between which a line may break, each measured once.</summary>
 internal sealed class Paragraph
 {
+    private const string BreakAfter = "-,)]}/·>+";
+
     private readonly List<Piece> _pieces = [];
     private readonly LabelFont _font;
 
@@ -133,7 +135,7 @@ internal sealed class Paragraph
             }
 
             fits += rune.Utf16SequenceLength;
-            good = IsGoodBreakAfter(rune.Value) ? fits : good;
+            good = IsGoodBreak(piece.Text, fits) ? fits : good;
         }
 
         var at = good > 0 ? good : fits;
@@ -144,19 +146,21 @@ internal sealed class Paragraph
 
     private double LongestPartEm(string text)
     {
-        var (longest, em) = (0.0, 0.0);
+        var (longest, em, at) = (0.0, 0.0, 0);
         foreach (var rune in text.EnumerateRunes())
         {
             em += _font.WidthMm(rune.ToString(), 1);
+            at += rune.Utf16SequenceLength;
             longest = Math.Max(longest, em);
-            em = IsGoodBreakAfter(rune.Value) ? 0 : em;
+            em = IsGoodBreak(text, at) ? 0 : em;
         }
 
         return longest;
     }
 
-    private static bool IsGoodBreakAfter(int character) =>
-        character is '-' or ',' or ')' or ']' or '}' or '/' or '·' or '>' or '+';
+    /// <summary>Behind a bracket, hyphen or comma of a long chemical name, unless another one follows.</summary>
+    private static bool IsGoodBreak(string text, int at) =>
+        BreakAfter.Contains(text[at - 1]) && (at >= text.Length || !BreakAfter.Contains(text[at]));
 
     private sealed record Piece(string Text, double Em, bool SpaceBefore);
 }

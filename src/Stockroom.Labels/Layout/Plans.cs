@@ -14,7 +14,7 @@ internal static class Plans
         {
             // The code gives way only once the pictograms and the type are small.
             var tight = type <= UsualTypeMm + 0.001 && (!pictograms || side <= LabelDesign.SmallestPictogramSideMm + 0.001);
-            foreach (var plan in tight ? edges.SelectMany(e => Of(content, portion, side, type, e)) : Of(content, portion, side, type, edges[0]))
+            foreach (var plan in tight ? edges.SelectMany(e => Of(content, stock, portion, side, type, e)) : Of(content, stock, portion, side, type, edges[0]))
             {
                 yield return plan;
             }
@@ -23,13 +23,14 @@ internal static class Plans
 
     /// <summary>The plans with everything as small as it may be.</summary>
     public static IEnumerable<Plan> Tightest(LabelContent content, LabelStock stock, Portion portion) =>
-        Of(content, portion, LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, CodeEdges(stock)[^1]);
+        Of(content, stock, portion, LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, CodeEdges(stock)[^1]);
 
-    private static IEnumerable<Plan> Of(LabelContent content, Portion portion, double side, double type, double codeEdge)
+    private static IEnumerable<Plan> Of(
+        LabelContent content, LabelStock stock, Portion portion, double side, double type, double codeEdge)
     {
         foreach (var runIn in Enum.GetValues<RunIn>())
         {
-            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms))
+            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.LabelHeightMm > stock.LabelWidthMm))
             {
                 yield return new Plan
                 {
@@ -98,12 +99,12 @@ internal static class Plans
         yield return (LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm);
     }
 
-    private static IEnumerable<(Arrangement Arrangement, Cluster Cluster)> Shapes(int pictograms)
+    private static IEnumerable<(Arrangement Arrangement, Cluster Cluster)> Shapes(int pictograms, bool upright)
     {
         Cluster[] clusters = pictograms switch
         {
             <= 1 => [Cluster.Row],
-            2 => [Cluster.Row, Cluster.Stack, Cluster.Quilt],
+            _ when upright => [Cluster.Stack, Cluster.Plait, Cluster.Row, Cluster.Quilt],
             _ => [Cluster.Row, Cluster.Quilt, Cluster.Plait, Cluster.Stack],
         };
         if (pictograms == 0)

@@ -19,6 +19,8 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
     /// <summary>At least three dots a module, so that the coarsest usual printer draws every module.</summary>
     public const int LeastDots = 3;
 
+    private const double EdgeForFourDotsMm = 18;
+
     public int Count => Modules.GetLength(0);
 
     /// <summary>Edge of the printed square, quiet zone included.</summary>
@@ -29,17 +31,21 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
     /// most error correction that still allows modules of three dots. Null where not even the id fits.
     /// </summary>
     /// <param name="id">Container id, or null for a sample.</param>
-    /// <param name="words">Plain words: what it is and its worst hazard.</param>
+    /// <param name="words">Plain words, richest first; see <see cref="QrText.Words"/>.</param>
     /// <param name="edgeMm">Room for the code with its quiet zone.</param>
-    public static QrSymbol? Fit(string? id, string words, double edgeMm)
+    public static QrSymbol? Fit(string? id, IReadOnlyList<string> words, double edgeMm)
     {
-        foreach (var text in QrText.From(id, words))
+        // Modules of four dots are surer to read than of three; a small label cannot afford them.
+        for (var dots = edgeMm >= EdgeForFourDotsMm ? LeastDots + 1 : LeastDots; dots >= LeastDots; dots--)
         {
-            foreach (var level in Levels)
+            foreach (var text in QrText.From(id, words))
             {
-                if (LargestThatFits(text, level, edgeMm) is { } symbol)
+                foreach (var level in Levels)
                 {
-                    return symbol;
+                    if (LargestThatFits(text, level, edgeMm, dots) is { } symbol)
+                    {
+                        return symbol;
+                    }
                 }
             }
         }
@@ -58,7 +64,7 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
     private static readonly QRCodeGenerator.ECCLevel[] Levels =
         [QRCodeGenerator.ECCLevel.Q, QRCodeGenerator.ECCLevel.M, QRCodeGenerator.ECCLevel.L];
 
-    private static QrSymbol? LargestThatFits(string text, QRCodeGenerator.ECCLevel level, double edgeMm)
+    private static QrSymbol? LargestThatFits(string text, QRCodeGenerator.ECCLevel level, double edgeMm, int leastDots)
     {
         QRCodeData data;
         try
@@ -75,7 +81,7 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
             // The library's matrix already carries its own quiet zone of four modules.
             var count = data.ModuleMatrix.Count - (2 * QuietModules);
             var dots = (int)Math.Floor((edgeMm / (count + (2 * QuietModules)) / DotMm) + 1e-9);
-            if (dots < LeastDots)
+            if (dots < leastDots)
             {
                 return null;
             }

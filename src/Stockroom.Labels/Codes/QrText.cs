@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Stockroom.Labels.Codes;
 
 /// <summary>What a label's code says: <c>STOCKROOM:</c> and the id, a line end, then plain words for a phone without the program.</summary>
@@ -10,69 +8,56 @@ public static class QrText
     /// <summary>Stands for the id where the label belongs to no container.</summary>
     public const string Sample = "SAMPLE";
 
-    private const int ShortestWords = 12;
+    private const int LongestName = 60;
+    private static readonly int[] ShorterNames = [40, 26, 16];
 
-    /// <summary>Candidates, richest first: whole words, words cut at ever earlier word ends, the id alone.</summary>
-    public static IEnumerable<string> From(string? id, string words)
+    /// <summary>Whole texts, richest first: id with words, with ever fewer words, the id alone.</summary>
+    public static IEnumerable<string> From(string? id, IReadOnlyList<string> words)
     {
         var head = Prefix + (id ?? Sample);
-        var plain = Plain(words);
-        for (var length = plain.Length; length >= ShortestWords; length = CutBefore(plain, length))
+        foreach (var text in words.Where(w => w.Length > 0))
         {
-            yield return head + "\n" + plain[..length].TrimEnd(' ', ',', ';', ':', '.');
-        }
-
-        if (plain.Length is > 0 and < ShortestWords)
-        {
-            yield return head + "\n" + plain;
+            yield return head + "\n" + text;
         }
 
         yield return head;
     }
 
-    private static int CutBefore(string text, int length)
+    /// <summary>What it is and its worst hazard in plain ASCII, richest first: the hazard is shortened to its signal word before it is left out.</summary>
+    /// <param name="name">Name of the content.</param>
+    /// <param name="extra">Warnings of the house.</param>
+    /// <param name="signalWord">Or null.</param>
+    /// <param name="worst">The worst hazard's statement, or null.</param>
+    public static IReadOnlyList<string> Words(string name, IReadOnlyList<string> extra, string? signalWord, string? worst)
     {
-        // Steps of some size: each step is a code to be built and measured.
-        var from = Math.Max(0, Math.Min(length - 1, (length * 4) / 5));
-        var space = text.LastIndexOf(' ', from);
-        return space;
+        var warnings = string.Join(", ", extra);
+        var hazard = Join(": ", signalWord, worst);
+        return
+        [
+            .. new[]
+            {
+                Join(". ", Cut(name, LongestName), warnings, hazard),
+                Join(". ", Cut(name, ShorterNames[0]), warnings, hazard),
+                Join(". ", Cut(name, ShorterNames[1]), warnings, hazard),
+                Join(". ", Cut(name, ShorterNames[0]), warnings, signalWord),
+                Join(". ", Cut(name, ShorterNames[1]), warnings, signalWord),
+                Join(". ", Cut(name, ShorterNames[2]), warnings, signalWord),
+            }.Select(PlainAscii.Of).Distinct().OrderByDescending(w => w.Length),
+        ];
     }
 
-    /// <summary>
-    /// Readers disagree about the character set of bytes in a QR code; plain ASCII reads the same in all of them.
-    /// </summary>
-    private static string Plain(string words)
+    private static string Join(string between, params string?[] parts) =>
+        string.Join(between, parts.Where(p => !string.IsNullOrWhiteSpace(p))).Replace("....", "...");
+
+    private static string Cut(string text, int length)
     {
-        var plain = new StringBuilder(words.Length);
-        foreach (var rune in words.EnumerateRunes())
+        if (text.Length <= length)
         {
-            plain.Append(rune.IsAscii ? ((char)rune.Value).ToString() : Ascii(rune.Value));
+            return text;
         }
 
-        return string.Join(' ', plain.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var space = text.LastIndexOf(' ', length - 3);
+        var at = space > length / 2 ? space : length - 3;
+        return text[..(char.IsHighSurrogate(text[at - 1]) ? at - 1 : at)].TrimEnd(' ', ',', '-') + "...";
     }
-
-    private static string Ascii(int codePoint) => codePoint switch
-    {
-        >= 0x2080 and <= 0x2089 => ((char)('0' + codePoint - 0x2080)).ToString(),
-        0x00B2 => "2",
-        0x00B3 => "3",
-        0x00B7 or 0x2219 => ".",
-        0x00B0 => " deg ",
-        0x00D7 => "x",
-        0x2010 or 0x2011 or 0x2012 or 0x2013 or 0x2014 or 0x2212 => "-",
-        0x2018 or 0x2019 or 0x2032 => "'",
-        0x201C or 0x201D or 0x2033 => "\"",
-        0x2026 => "...",
-        0x2264 => "<=",
-        0x2265 => ">=",
-        0x00A0 or 0x202F or 0x2009 => " ",
-        0x00B5 or 0x03BC => "u",
-        0x03B1 => "alpha",
-        0x03B2 => "beta",
-        0x03B3 => "gamma",
-        0x03B4 => "delta",
-        0x03C9 => "omega",
-        _ => "?",
-    };
 }

@@ -19,9 +19,8 @@ internal static class CodeBlock
         double left, right, top;
         if (code is null)
         {
-            var size = Math.Min(LargestIdMm * 0.7, flow.Area.Width * 0.3 / idEm);
             (right, top) = (flow.Area.Right, flow.Area.Top);
-            left = right - (idEm * size);
+            left = right - (flow.Area.Width * 0.3);
         }
         else
         {
@@ -29,16 +28,16 @@ internal static class CodeBlock
             var quiet = QrSymbol.QuietModules * code.ModuleMm;
             var outside = Math.Min(quiet, paddingMm);
             var corner = new Position(flow.Area.Right - code.EdgeMm + outside, flow.Area.Top - outside);
-            var drawn = code.Draw(corner);
-            flow.Items.Add(drawn);
-            flow.KeepClearAtRight(Box.FromEdges(corner.X - Math.Max(0, ClearMm - quiet), 0, flow.Area.Right, drawn.Area.Bottom));
-            (left, right, top) = (corner.X + quiet, drawn.Area.Right - quiet, drawn.Area.Bottom);
+            flow.Add(() => code.Draw(corner));
+            flow.KeepClearAtRight(Box.FromEdges(corner.X - Math.Max(0, ClearMm - quiet), 0, flow.Area.Right, corner.Y + code.EdgeMm));
+            (left, right, top) = (corner.X + quiet, corner.X + code.EdgeMm - quiet, corner.Y + code.EdgeMm);
         }
 
-        var idSize = Math.Min(LargestIdMm, (right - left) / idEm);
+        var idSize = Math.Max(LabelDesign.SmallestTypeMm, Math.Min(LargestIdMm, (right - left) / idEm));
         var height = idSize * FlowArea.LineSpacing;
         var x = right - (idEm * idSize);
-        flow.Items.Add(new TextRun(content.Id, Face.Bold, idSize, new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2))));
+        var baseline = new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2));
+        flow.Add(() => new TextRun(content.Id, Face.Bold, idSize, baseline));
         flow.KeepClearAtRight(Box.FromEdges(x - ClearMm, top, flow.Area.Right, top + height + (ClearMm / 2)));
     }
 }

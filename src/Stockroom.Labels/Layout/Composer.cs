@@ -14,17 +14,17 @@ internal static class Composer
         var gap = Math.Clamp(flow.Area.Height * 0.035, 0.6, 3);
         var code = content.CodeFor(plan.CodeEdgeMm);
         CodeBlock.Place(flow, content, code, stock.PaddingMm);
-        if (!DetailsBlock.Place(flow, content, plan, gap) || !HeaderBlock.Place(flow, content, plan.Portion.Note))
+        if (!DetailsBlock.Place(flow, content, plan, gap) || !HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion))
         {
             return null;
         }
 
-        if (plan.Portion is { Pictograms: 0, Hazards: 0, Precautions: 0 } && content.Signal.IsEmpty)
+        if (!content.HasHazards && !content.IsShort(plan.Portion))
         {
-            return (flow.Items, code);
+            return (flow.Drawn(), code);
         }
 
         flow.Y += gap;
-        return HazardBlock.Place(flow, content, plan, gap) ? (flow.Items, code) : null;
+        return HazardBlock.Place(flow, content, plan, gap) ? (flow.Drawn(), code) : null;
     }
 }

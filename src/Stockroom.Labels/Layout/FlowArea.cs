@@ -14,7 +14,12 @@ internal sealed class FlowArea(Box area)
     private readonly List<Box> _left = [];
     private readonly List<Box> _right = [];
 
-    public List<DrawingItem> Items { get; } = [];
+    private readonly List<Func<DrawingItem>> _items = [];
+
+    /// <summary>Adds what is drawn only once the whole label is found to fit.</summary>
+    public void Add(Func<DrawingItem> item) => _items.Add(item);
+
+    public IReadOnlyList<DrawingItem> Drawn() => [.. _items.Select(i => i())];
 
     public Box Area { get; } = area;
 
@@ -98,7 +103,8 @@ internal sealed class FlowArea(Box area)
         var ascent = (step - (sizeMm * (font.AscentEm + font.DescentEm))) / 2 + (sizeMm * font.AscentEm);
         for (var i = 0; i < lines.Count; i++)
         {
-            Items.Add(new TextRun(lines[i], paragraph.Face, sizeMm, new Position(starts[i].X, starts[i].Y + ascent)));
+            var (line, at) = (lines[i], new Position(starts[i].X, starts[i].Y + ascent));
+            Add(() => new TextRun(line, paragraph.Face, sizeMm, at));
             Y = starts[i].Y + step;
         }
 

@@ -36,7 +36,8 @@ internal static class HazardBlock
             flow.Y += gap * 0.5;
         }
 
-        return Statements(flow, precautions, plan.StatementMm, least);
+        return Statements(flow, precautions, plan.StatementMm, least)
+            && (!content.IsShort(plan.Portion) || flow.Set(LabelContent.Incomplete, plan.StatementMm));
     }
 
     private static bool Cluster(FlowArea flow, LabelContent content, Plan plan, double gap, bool beside)
@@ -59,10 +60,11 @@ internal static class HazardBlock
             return false;
         }
 
-        for (var i = 0; i < plan.Portion.Pictograms; i++)
+        var codes = PictogramChoice.Worst(content.Pictograms, plan.Portion.Pictograms);
+        for (var i = 0; i < codes.Count; i++)
         {
-            var corner = cluster.Corners[i].Offset(flow.Area.Left, top);
-            flow.Items.Add(Pictogram.Draw(content.Pictograms[i], plan.PictogramSideMm, corner));
+            var (code, corner) = (codes[i], cluster.Corners[i].Offset(flow.Area.Left, top));
+            flow.Add(() => Pictogram.Draw(code, plan.PictogramSideMm, corner));
         }
 
         var box = new Box(flow.Area.Left, top, cluster.WidthMm + gap, cluster.HeightMm + (gap * 0.5));
@@ -84,7 +86,7 @@ internal static class HazardBlock
             return true;
         }
 
-        var size = Math.Min(statementMm * 2.1, flow.Area.Height * 0.12);
+        var size = Math.Min(statementMm * 2.1, flow.Area.Height * 0.16);
         size = Math.Max(size, statementMm);
         return flow.Set(signal, size, mostLines: 1, leastWidthMm: signal.WidthEm * size);
     }

@@ -9,18 +9,22 @@ internal static class HeaderBlock
     /// <summary>Share of the label's height that the name may take before it is made smaller.</summary>
     private const double TitleShare = 0.24;
 
+    /// <summary>The same where no hazard has to be shown.</summary>
+    private const double TitleShareAlone = 0.36;
+
     private const double SizeStep = 0.93;
 
-    public static bool Place(FlowArea flow, LabelContent content, bool withNote)
+    public static bool Place(FlowArea flow, LabelContent content, double paddingMm, Portion portion)
     {
         var height = flow.Area.Height;
-        var largest = Math.Clamp(height * 0.11, 2.8, 10);
-        if (!Title(flow, content.Title, largest, Math.Max(height * TitleShare, largest * FlowArea.LineSpacing), out var size))
+        var largest = Math.Clamp(Math.Min(height * (content.HasHazards ? 0.11 : 0.14), flow.Area.Width * 0.08), 2.8, 10);
+        var share = height * (content.HasHazards ? TitleShare : TitleShareAlone);
+        if (!Title(flow, content.Name(portion.NameLength), paddingMm, largest, Math.Max(share, largest * FlowArea.LineSpacing), out var size))
         {
             return false;
         }
 
-        if (withNote && !content.Note.IsEmpty)
+        if (portion.Note && !content.Note.IsEmpty)
         {
             if (!Note(flow, content.Note, Math.Clamp(size * 0.58, LabelDesign.SmallestTypeMm, 4.2)))
             {
@@ -28,11 +32,12 @@ internal static class HeaderBlock
             }
         }
 
-        return Tags(flow, content.Extra, Math.Clamp(height * 0.055, LabelDesign.SmallestTypeMm, 4));
+        return Tags(flow, [.. content.Extra.Take(portion.Extra)], Math.Clamp(height * 0.055, LabelDesign.SmallestTypeMm, 4));
     }
 
     /// <summary>Shrinks, then wraps, and cuts inside a word only at the smallest size.</summary>
-    private static bool Title(FlowArea flow, Paragraph title, double largest, double roomMm, out double size)
+    private static bool Title(
+        FlowArea flow, Paragraph title, double paddingMm, double largest, double roomMm, out double size)
     {
         for (size = largest; size > LabelDesign.SmallestTypeMm; size *= SizeStep)
         {
@@ -42,6 +47,7 @@ internal static class HeaderBlock
                 continue;
             }
 
+            flow.Y = flow.Area.Top - RaiseMm(size, paddingMm);
             var lines = (int)Math.Floor((roomMm / (size * FlowArea.LineSpacing)) + 1e-6);
             if (flow.Set(title, size, lines))
             {
@@ -50,7 +56,16 @@ internal static class HeaderBlock
         }
 
         size = LabelDesign.SmallestTypeMm;
+        flow.Y = flow.Area.Top - RaiseMm(size, paddingMm);
         return flow.Set(title, size);
+    }
+
+    /// <summary>Lets the top of the capitals, rather than of the line, stand level with the top of the code.</summary>
+    private static double RaiseMm(double size, double paddingMm)
+    {
+        var font = LabelFont.Of(Face.Bold);
+        var above = (FlowArea.LineSpacing - font.AscentEm - font.DescentEm) / 2 + font.AscentEm - font.CapHeightEm;
+        return Math.Min(above * size, paddingMm * 0.8);
     }
 
     private static bool Note(FlowArea flow, Paragraph note, double largest)
@@ -98,7 +113,7 @@ internal static class HeaderBlock
 
             var box = new Box(x, y, width, plate);
             var baseline = new Position(x + (size * 0.6), y + (plate / 2) + (size * font.CapHeightEm / 2));
-            flow.Items.Add(new Group("tag", box,
+            flow.Add(() => new Group("tag", box,
             [
                 new FilledPath(new PathBuilder().RoundedRectangle(box, size * 0.25).Build(), Ink.Black),
                 new TextRun(tag, Face.Bold, size, baseline, Ink.White),

@@ -26,7 +26,7 @@ internal sealed class LabelContent
         PrecautionCodes = [.. text.PrecautionaryStatements.Select(s => s.Code)];
         Details = [.. text.Details.Select(d => new Detail(clean.Of(d.Label), clean.Of(d.Value))).Where(d => d.Value.Length > 0)];
         Footnotes = [.. text.Footnotes.Select(clean.Of).Where(f => f.Length > 0)];
-        CodeWords = Words(text);
+        CodeWords = QrText.Words(TitleText, Extra, text.SignalWord, text.HazardStatements.FirstOrDefault().Text);
         Notes = [.. clean.Notes];
     }
 
@@ -59,15 +59,19 @@ internal sealed class LabelContent
 
     public IReadOnlyList<string> Footnotes { get; }
 
-    public string CodeWords { get; }
+    public bool HasHazards => Pictograms.Count + Hazards.Count + Precautions.Count > 0 || !Signal.IsEmpty;
+
+    /// <summary>Plain words for the code, richest first.</summary>
+    public IReadOnlyList<string> CodeWords { get; }
 
     public IReadOnlyList<string> Notes { get; }
 
-    /// <summary>What it is and its worst hazard, which the caller's first statement is.</summary>
-    private static string Words(LabelText text)
+    /// <summary>Area that pictograms and statements cover at the least: a plan that asks for more than the label has is not worth trying.</summary>
+    public double LeastAreaMm2(Plan plan)
     {
-        var hazard = string.Join(": ", new[] { text.SignalWord, text.HazardStatements.FirstOrDefault().Text }.Where(t => !string.IsNullOrWhiteSpace(t)));
-        return string.Join(". ", new[] { text.Title, string.Join(", ", text.Extra), hazard }.Where(t => t.Length > 0));
+        var ems = Hazards.Take(plan.Portion.Hazards).Concat(Precautions.Take(plan.Portion.Precautions)).Sum(p => p.WidthEm);
+        var pictograms = plan.Portion.Pictograms * plan.PictogramSideMm * plan.PictogramSideMm;
+        return (ems * plan.StatementMm * plan.StatementMm * FlowArea.LineSpacing) + pictograms;
     }
 
     /// <summary>The code for a square of this size, built once.</summary>
@@ -80,6 +84,18 @@ internal sealed class LabelContent
 
         return code;
     }
+
+    /// <summary>Stands on a label that does not show all its hazards, so that no one takes it for the whole.</summary>
+    public static Paragraph Incomplete { get; } = new("Not all hazards are shown: see the full label.", Face.Bold);
+
+    /// <summary>True where the portion leaves out a hazard or what to do about it.</summary>
+    public bool IsShort(Portion portion) => portion.Pictograms < Pictograms.Count || portion.Extra < Extra.Count
+        || portion.Hazards < Hazards.Count || portion.Precautions < Precautions.Count;
+
+    /// <summary>The name, cut to a number of characters where need be.</summary>
+    public Paragraph Name(int length) => length >= TitleText.Length
+        ? Title
+        : new Paragraph(TitleText[..(char.IsHighSurrogate(TitleText[length - 1]) ? length - 1 : length)].TrimEnd() + "…", Face.Bold);
 
     /// <summary>The first statements of a list, each by itself or all as one paragraph.</summary>
     public IReadOnlyList<Paragraph> Some(IReadOnlyList<Paragraph> statements, int count, bool runIn)

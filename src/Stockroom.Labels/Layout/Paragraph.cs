@@ -5,6 +5,8 @@ namespace Stockroom.Labels.Layout;
 /// <summary>A text cut into the pieces between which a line may break, each measured once.</summary>
 internal sealed class Paragraph
 {
+    private const string BreakAfter = "-,)]}/·>+";
+
     private readonly List<Piece> _pieces = [];
     private readonly LabelFont _font;
 
@@ -13,13 +15,14 @@ internal sealed class Paragraph
         Text = text;
         Face = face;
         _font = LabelFont.Of(face);
+        WidthEm = _font.WidthMm(text, 1);
         SpaceEm = _font.WidthMm(" ", 1);
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             Cut(word);
         }
 
-        LongestPieceEm = _pieces.Count == 0 ? 0 : _pieces.Max(p => p.Em);
+        LongestPieceEm = _pieces.Count == 0 ? 0 : _pieces.Max(p => LongestPartEm(p.Text));
     }
 
     public string Text { get; }
@@ -28,13 +31,13 @@ internal sealed class Paragraph
 
     public bool IsEmpty => _pieces.Count == 0;
 
-    /// <summary>Width of the widest piece: a line narrower than this must cut a word.</summary>
+    /// <summary>Width of the widest part that only a cut between two letters can divide.</summary>
     public double LongestPieceEm { get; }
 
     private double SpaceEm { get; }
 
     /// <summary>Set width on one line, in ems.</summary>
-    public double WidthEm => _font.WidthMm(Text, 1);
+    public double WidthEm { get; }
 
     /// <summary>
     /// The lines at a type size. <paramref name="widthOf"/> gives the room in millimetres of line 0, 1, 2 ... ;
@@ -132,14 +135,32 @@ internal sealed class Paragraph
             }
 
             fits += rune.Utf16SequenceLength;
-            good = rune.Value is '-' or ',' or ')' or ']' or '}' or '/' or '·' or '>' or '+' ? fits : good;
+            good = IsGoodBreak(piece.Text, fits) ? fits : good;
         }
 
-        var at = good > fits / 2 ? good : fits;
+        var at = good > 0 ? good : fits;
         return at == 0
             ? (null, null)
             : (piece.Text[..at], new Piece(piece.Text[at..], _font.WidthMm(piece.Text.AsSpan(at), 1), SpaceBefore: false));
     }
+
+    private double LongestPartEm(string text)
+    {
+        var (longest, em, at) = (0.0, 0.0, 0);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            em += _font.WidthMm(rune.ToString(), 1);
+            at += rune.Utf16SequenceLength;
+            longest = Math.Max(longest, em);
+            em = IsGoodBreak(text, at) ? 0 : em;
+        }
+
+        return longest;
+    }
+
+    /// <summary>Behind a bracket, hyphen or comma of a long chemical name, unless another one follows.</summary>
+    private static bool IsGoodBreak(string text, int at) =>
+        BreakAfter.Contains(text[at - 1]) && (at >= text.Length || !BreakAfter.Contains(text[at]));
 
     private sealed record Piece(string Text, double Em, bool SpaceBefore);
 }

@@ -38,11 +38,20 @@ internal enum RunIn
 }
 
 /// <summary>How much of a label's content is set; the rest is left off.</summary>
-internal readonly record struct Portion(int Pictograms, int Hazards, int Precautions, int Details, int Footnotes, bool Note)
+/// <param name="Pictograms">How many of the worst.</param>
+/// <param name="Hazards">How many from the first.</param>
+/// <param name="Precautions">How many from the first.</param>
+/// <param name="Details">How many from the first.</param>
+/// <param name="Footnotes">How many from the first.</param>
+/// <param name="Note">Whether formula or composition stands under the name.</param>
+/// <param name="NameLength">Characters of the name.</param>
+/// <param name="Extra">How many of the house's warnings.</param>
+internal readonly record struct Portion(
+    int Pictograms, int Hazards, int Precautions, int Details, int Footnotes, bool Note, int NameLength, int Extra)
 {
     public static Portion All(LabelContent content) => new(
         content.Pictograms.Count, content.Hazards.Count, content.Precautions.Count,
-        content.Details.Count, content.Footnotes.Count, Note: true);
+        content.Details.Count, content.Footnotes.Count, Note: true, content.TitleText.Length, content.Extra.Count);
 }
 
 /// <summary>One way to set a label: the sizes and the arrangement to be tried.</summary>

@@ -8,63 +8,90 @@ internal static class Plans
 {
     public static IEnumerable<Plan> For(LabelContent content, LabelStock stock, Portion portion)
     {
-        var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
-        var generous = Math.Clamp(Math.Min(height * 0.38, width * 0.28), 11, 32);
-        var frugal = Math.Min(generous, 17);
+        var edges = CodeEdges(stock);
         var pictograms = portion.Pictograms > 0;
-        foreach (var (side, type) in Sizes(height, pictograms))
+        foreach (var (side, type) in Sizes(stock, pictograms))
         {
+            // The code gives way only once the pictograms and the type are small.
             var tight = type <= UsualTypeMm + 0.001 && (!pictograms || side <= LabelDesign.SmallestPictogramSideMm + 0.001);
-            foreach (var edge in tight && frugal < generous ? new[] { generous, frugal } : [generous])
+            foreach (var plan in tight ? edges.SelectMany(e => Of(content, stock, portion, side, type, e)) : Of(content, stock, portion, side, type, edges[0]))
             {
-                foreach (var runIn in Enum.GetValues<RunIn>())
-                {
-                    foreach (var (arrangement, cluster) in Shapes(portion.Pictograms))
-                    {
-                        yield return new Plan
-                        {
-                            PictogramSideMm = side,
-                            StatementMm = type,
-                            DetailMm = Math.Clamp(type * 0.95, LabelDesign.SmallestTypeMm, 3.2),
-                            CodeEdgeMm = edge,
-                            Cluster = cluster,
-                            Arrangement = arrangement,
-                            RunIn = runIn,
-                            Portion = portion,
-                        };
-                    }
-                }
+                yield return plan;
             }
         }
     }
 
-    private static double UsualTypeMm { get; } = LabelDesign.UsualXHeightMm / LabelFont.Of(Face.Regular).XHeightEm;
+    /// <summary>The plans with everything as small as it may be.</summary>
+    public static IEnumerable<Plan> Tightest(LabelContent content, LabelStock stock, Portion portion) =>
+        Of(content, stock, portion, LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, CodeEdges(stock)[^1]);
 
-    /// <summary>Type shrinks to the usual size first, then the pictograms to the smallest, then the type to the smallest.</summary>
-    private static IEnumerable<(double Side, double Type)> Sizes(double height, bool pictograms)
+    private static IEnumerable<Plan> Of(
+        LabelContent content, LabelStock stock, Portion portion, double side, double type, double codeEdge)
     {
-        var largest = Math.Clamp(height * 0.05, UsualTypeMm, 4.2);
-        var side = pictograms ? Math.Clamp(height * 0.28, LabelDesign.SmallestPictogramSideMm, 32) : LabelDesign.SmallestPictogramSideMm;
-        for (; side > LabelDesign.UsualPictogramSideMm; side *= 0.9)
+        foreach (var runIn in Enum.GetValues<RunIn>())
         {
-            for (var type = largest; type > UsualTypeMm; type *= 0.93)
+            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.LabelHeightMm > stock.LabelWidthMm))
             {
-                yield return (side, type);
+                yield return new Plan
+                {
+                    PictogramSideMm = side,
+                    StatementMm = type,
+                    DetailMm = Math.Clamp(type * 0.95, LabelDesign.SmallestTypeMm, content.HasHazards ? 3.2 : 4),
+                    CodeEdgeMm = codeEdge,
+                    Cluster = cluster,
+                    Arrangement = arrangement,
+                    RunIn = runIn,
+                    Portion = portion,
+                };
             }
         }
+    }
 
-        side = Math.Min(side, LabelDesign.UsualPictogramSideMm);
-        for (var type = largest; type > UsualTypeMm; type *= 0.93)
+    /// <summary>Largest first, down to one that holds an id.</summary>
+    private static double[] CodeEdges(LabelStock stock)
+    {
+        var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
+        var largest = Math.Clamp(Math.Min(Math.Max(height * 0.36, EdgeForSomeWordsMm), width * 0.3), EdgeForIdMm, 32);
+        return [largest, .. new[] { EdgeForWordsMm, EdgeForSomeWordsMm, EdgeForIdMm }.Where(e => e < largest)];
+    }
+
+    /// <summary>Edges at which a code with its quiet zone holds, at three dots a module, about 80 characters, 50, and an id (ISO/IEC 18004 versions 5, 3, 1).</summary>
+    private const double EdgeForWordsMm = 17;
+
+    private const double EdgeForSomeWordsMm = 14;
+
+    private const double EdgeForIdMm = 11;
+
+    private const int TogetherSteps = 12;
+
+    private static double UsualTypeMm { get; } = LabelDesign.UsualXHeightMm / LabelFont.Of(Face.Regular).XHeightEm;
+
+    /// <summary>
+    /// Pictograms and type shrink together to their usual sizes, then the pictograms to the smallest, then the type to the smallest.
+    /// </summary>
+    private static IEnumerable<(double Side, double Type)> Sizes(LabelStock stock, bool pictograms)
+    {
+        var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
+        var largestType = Math.Clamp(Math.Min(height * 0.05, width * 0.04), UsualTypeMm, 4.6);
+        var largestSide = Math.Clamp(Math.Min(height * 0.28, width * 0.19), LabelDesign.SmallestPictogramSideMm, 32);
+        var usualSide = Math.Min(LabelDesign.UsualPictogramSideMm, largestSide);
+        for (var step = 0; step <= TogetherSteps; step++)
         {
-            yield return (side, type);
+            var share = step / (double)TogetherSteps;
+            yield return (largestSide + ((usualSide - largestSide) * share), largestType + ((UsualTypeMm - largestType) * share));
         }
 
-        for (; side > LabelDesign.SmallestPictogramSideMm; side -= 1)
+        if (pictograms)
         {
-            yield return (side, UsualTypeMm);
+            for (var side = usualSide - 1; side > LabelDesign.SmallestPictogramSideMm; side--)
+            {
+                yield return (side, UsualTypeMm);
+            }
+
+            yield return (LabelDesign.SmallestPictogramSideMm, UsualTypeMm);
         }
 
-        for (var type = UsualTypeMm; type > LabelDesign.SmallestTypeMm; type *= 0.95)
+        for (var type = UsualTypeMm * 0.95; type > LabelDesign.SmallestTypeMm; type *= 0.95)
         {
             yield return (LabelDesign.SmallestPictogramSideMm, type);
         }
@@ -72,12 +99,12 @@ internal static class Plans
         yield return (LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm);
     }
 
-    private static IEnumerable<(Arrangement Arrangement, Cluster Cluster)> Shapes(int pictograms)
+    private static IEnumerable<(Arrangement Arrangement, Cluster Cluster)> Shapes(int pictograms, bool upright)
     {
         Cluster[] clusters = pictograms switch
         {
             <= 1 => [Cluster.Row],
-            2 => [Cluster.Row, Cluster.Stack, Cluster.Quilt],
+            _ when upright => [Cluster.Stack, Cluster.Plait, Cluster.Row, Cluster.Quilt],
             _ => [Cluster.Row, Cluster.Quilt, Cluster.Plait, Cluster.Stack],
         };
         if (pictograms == 0)

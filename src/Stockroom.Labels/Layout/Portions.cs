@@ -5,6 +5,8 @@ namespace Stockroom.Labels.Layout;
 /// <summary>What is left off first where a label is too small, and how it is called.</summary>
 internal static class Portions
 {
+    private const int ShortestName = 12;
+
     /// <summary>Everything; then without small print; then without the last particulars, one after another.</summary>
     public static IEnumerable<Portion> OptionalLast(LabelContent content)
     {
@@ -24,7 +26,7 @@ internal static class Portions
 
     public static Portion RequiredOnly(LabelContent content) => Portion.All(content) with { Details = 0, Footnotes = 0 };
 
-    /// <summary>Ever less of what is required: precautions go first, then hazards, the note and the pictograms, each from the end.</summary>
+    /// <summary>Ever less of what is required: precautions go first, then hazards, the note, the pictograms, the end of the name, the warnings of the house.</summary>
     public static IEnumerable<Portion> RequiredLast(LabelContent content)
     {
         var portion = RequiredOnly(content);
@@ -47,6 +49,16 @@ internal static class Portions
         {
             yield return portion = portion with { Pictograms = portion.Pictograms - 1 };
         }
+
+        while (portion.NameLength > ShortestName)
+        {
+            yield return portion = portion with { NameLength = Math.Max(ShortestName, portion.NameLength * 3 / 4) };
+        }
+
+        while (portion.Extra > 0)
+        {
+            yield return portion = portion with { Extra = portion.Extra - 1 };
+        }
     }
 
     public static IEnumerable<LeftOff> LeftOff(LabelContent content, Portion portion, QrSymbol? code)
@@ -56,7 +68,17 @@ internal static class Portions
             yield return new LeftOff("the QR code", Required: false);
         }
 
-        foreach (var pictogram in content.Pictograms.Skip(portion.Pictograms))
+        if (portion.NameLength < content.TitleText.Length)
+        {
+            yield return new LeftOff($"the end of the name '{content.TitleText}'", Required: true);
+        }
+
+        foreach (var extra in content.Extra.Skip(portion.Extra))
+        {
+            yield return new LeftOff($"'{extra}'", Required: true);
+        }
+
+        foreach (var pictogram in content.Pictograms.Except(PictogramChoice.Worst(content.Pictograms, portion.Pictograms)))
         {
             yield return new LeftOff($"pictogram {pictogram}", Required: true);
         }

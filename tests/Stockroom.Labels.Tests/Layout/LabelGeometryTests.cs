@@ -1,0 +1,95 @@
+using CsCheck;
+using Stockroom.Labels.Codes;
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Layout;
+using Stockroom.Labels.Stocks;
+
+namespace Stockroom.Labels.Tests.Layout;
+
+/// <summary>Sizes are those of CLP Annex I 1.2.1.3-1.2.1.5 and ISO/IEC 18004; measured on what is drawn, not on what was planned.</summary>
+public sealed class LabelGeometryTests
+{
+    public static TheoryData<string> StockNames() => [.. LabelStocks.Load().All.Select(s => s.Name)];
+
+    [Theory]
+    [MemberData(nameof(StockNames))]
+    public void DrawnSheet_OfSamples_HasNothingOutsideOrOverlapping(string name)
+    {
+        var stock = LabelStocks.Load().Named(name);
+        var pages = LabelSheet.Render(Samples.All, stock);
+
+        foreach (var label in pages.Pages.SelectMany(p => p.Items).Cast<Group>())
+        {
+            AssertNoFault(Geometry.Faults(label.Area, label.Items));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(StockNames))]
+    public void DrawnLabel_OfAnyText_HasNothingOutsideOrOverlapping(string name)
+    {
+        var stock = LabelStocks.Load().Named(name);
+        var label = new Box(0, 0, stock.LabelWidthMm, stock.LabelHeightMm);
+
+        RandomLabels.Any.Sample(
+            text =>
+            {
+                var fit = LabelDesign.LayOut(text, stock);
+                AssertNoFault(Geometry.Faults(label, fit.Drawing.Items));
+                AssertSizes(fit);
+            },
+            iter: 40);
+    }
+
+    [Theory]
+    [MemberData(nameof(StockNames))]
+    public void EverythingGiven_IsDrawnOrSaidToBeLeftOff(string name)
+    {
+        var stock = LabelStocks.Load().Named(name);
+        foreach (var text in Samples.All)
+        {
+            var fit = LabelDesign.LayOut(text, stock);
+            var words = Geometry.Solid(Geometry.Words(fit.Drawing.Items));
+            var leftOff = fit.LeftOff.Select(l => l.What).ToHashSet();
+
+            foreach (var statement in text.HazardStatements)
+            {
+                Assert.NotEqual(words.Contains(Geometry.Solid(statement.Text)), leftOff.Contains($"hazard statement {statement.Code}"));
+            }
+
+            foreach (var statement in text.PrecautionaryStatements)
+            {
+                Assert.NotEqual(words.Contains(Geometry.Solid(statement.Text)), leftOff.Contains($"precautionary statement {statement.Code}"));
+            }
+
+            var drawn = Geometry.PictogramsOf(fit.Drawing.Items).Select(g => g.Name[..5]).ToList();
+            Assert.Equal(text.Pictograms.Where(p => !leftOff.Contains($"pictogram {p}")), drawn);
+            Assert.All(text.Details, d => Assert.NotEqual(words.Contains(Geometry.Solid(d.Label + d.Value)), leftOff.Contains(d.Label)));
+            Assert.All(text.Extra, e => Assert.Contains(Geometry.Solid(e), words));
+            Assert.Contains(text.Id ?? QrText.Sample, words);
+            Assert.Equal(text.SignalWord is null, !words.Contains(text.SignalWord ?? "Danger"));
+            var isShort = leftOff.Any(l => l.Contains("statement") || l.StartsWith("pictogram", StringComparison.Ordinal));
+            Assert.Equal(isShort, words.Contains("Notallhazardsareshown"));
+        }
+    }
+
+    private static void AssertNoFault(IReadOnlyList<string> faults) => Assert.True(faults.Count == 0, string.Join("; ", faults));
+
+    private static void AssertSizes(LabelFit fit)
+    {
+        foreach (var pictogram in Geometry.PictogramsOf(fit.Drawing.Items))
+        {
+            Assert.True(pictogram.Area.Width / Math.Sqrt(2) >= 10 - 1e-9, "a pictogram is at least 1 cm2");
+        }
+
+        foreach (var run in fit.Drawing.Items.Leaves().OfType<TextRun>())
+        {
+            Assert.True(run.SizeMm * 1082 / 2048 >= 0.9 - 1e-9, $"'{run.Text}' is too small to read");
+        }
+
+        if (fit.Code is { } code)
+        {
+            Assert.True(code.ModuleMm >= 3 * 25.4 / 203 - 1e-9, "a module is at least three dots at 203 dpi");
+        }
+    }
+}

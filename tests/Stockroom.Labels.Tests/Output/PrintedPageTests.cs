@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using Stockroom.Labels.Layout;
+using Stockroom.Labels.Output;
+using Stockroom.Labels.Stocks;
+
+namespace Stockroom.Labels.Tests.Output;
+
+/// <summary>The page as a printer of 203 dpi sees it, read by a second, independent reader (ZBar, through Poppler's raster).</summary>
+public sealed class PrintedPageTests
+{
+    public static TheoryData<string> StockNames() => [.. LabelStocks.Load().All.Select(s => s.Name)];
+
+    [Theory]
+    [MemberData(nameof(StockNames))]
+    public void EveryCode_At203Dpi_ReadsExactly(string name)
+    {
+        Need("pdftoppm", "poppler-utils");
+        Need("zbarimg", "zbar-tools");
+        var sheet = LabelSheet.Render(Samples.All, LabelStocks.Load().Named(name));
+        var pdf = Artefacts.Path($"codes-{name}.pdf");
+        PdfFile.Write(pdf, sheet.Pages, "Codes", Samples.PrintedAt);
+        var folder = Directory.CreateTempSubdirectory("codes").FullName;
+
+        try
+        {
+            Run("pdftoppm", "-r", "203", "-png", pdf, Path.Combine(folder, "page"));
+            var read = Directory.GetFiles(folder, "*.png").Order(StringComparer.Ordinal)
+                .SelectMany(p => Run("zbarimg", "-q", "--nodbus", "--raw", p).Split("STOCKROOM:", StringSplitOptions.RemoveEmptyEntries))
+                .Select(t => "STOCKROOM:" + t.TrimEnd('\n'));
+
+            Assert.Equal(sheet.Fits.Select(f => f.Code!.Text).Order(StringComparer.Ordinal), read.Order(StringComparer.Ordinal));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static void Need(string tool, string package)
+    {
+        var there = (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator)
+            .Any(f => File.Exists(Path.Combine(f, tool)));
+        if (!there && string.Equals(Environment.GetEnvironmentVariable("CI"), "true", StringComparison.OrdinalIgnoreCase))
+        {
+            Assert.Fail($"{tool} is missing; install {package}");
+        }
+
+        Assert.SkipUnless(there, $"{tool} is not installed (package {package})");
+    }
+
+    private static string Run(string tool, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(tool, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        Assert.True(process.ExitCode == 0, $"{tool} ended with {process.ExitCode}: {errors.Result}");
+        return output;
+    }
+}

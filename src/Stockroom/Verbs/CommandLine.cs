@@ -1,7 +1,10 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Parsing;
+using Stockroom.Book;
 using Stockroom.Chemistry.Tables;
+using Stockroom.Labels;
+using Stockroom.Storage;
 
 namespace Stockroom.Verbs;
 
@@ -13,6 +16,8 @@ internal static class CommandLine
         try
         {
             var root = Root(around);
+            if (args.Count == 0 && around.IsTerminal)
+                args = ["open"];
             var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
             if (parsed.Errors.Count > 0 && !AsksForHelp(args))
             {
@@ -27,7 +32,12 @@ internal static class CommandLine
             around.Error.WriteLine("stockroom: " + OneLine(e.Message));
             return e.ExitCode;
         }
-        catch (TableException e)
+        catch (BookRefusal e)
+        {
+            around.Error.WriteLine("stockroom: " + OneLine(e.Message));
+            return ExitCodes.Words;
+        }
+        catch (Exception e) when (e is TableException or BookUnavailableException or LabelException)
         {
             around.Error.WriteLine("stockroom: " + OneLine(e.Message));
             return ExitCodes.Refused;

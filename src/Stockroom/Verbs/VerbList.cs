@@ -5,6 +5,30 @@ internal static class VerbList
 {
     public static IReadOnlyList<IVerb> All { get; } =
     [
+        new DemoVerb(),
+        new OpenVerb(),
+        new TodayVerb("today", "What is wrong and what is due", wrongToo: true),
+        new TodayVerb("rounds", "What is due, oldest first", wrongToo: false),
+        new ListVerb(),
+        new ShowVerb(),
+        new PlacesVerb(),
+        new AddVerb(),
+        new MoveVerb(),
+        new WeighVerb(),
+        new CorrectVerb(),
+        new UndoVerb(),
+        new LedgerVerb(),
+        new PlaceVerb(),
         new FactsVerb(),
+        new ForecastVerb(),
+        WaresVerb.Vessels(),
+        WaresVerb.Closures(),
+        WaresVerb.Covers(),
+        new PairVerb(),
+        new NeighboursVerb(),
+        new LabelVerb(),
+        new StocksVerb(),
+        new ExportVerb(),
+        new VerifyVerb(),
     ];
 }

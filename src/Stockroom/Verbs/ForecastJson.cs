@@ -1,0 +1,73 @@
+using System.Text.Json;
+using Stockroom.Assessment.Losses;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Verbs;
+
+/// <summary>A forecast as scripts read it.</summary>
+internal static class ForecastJson
+{
+    public static void WriteBody(Utf8JsonWriter json, Forecast forecast)
+    {
+        json.WriteString("on", forecast.On.Iso());
+        Band(json, "loss_g_per_year", forecast.LossRate.Select(r => r.GramsPerYear));
+        json.WriteBoolean("complete", forecast.IsComplete);
+        json.WriteStartArray("paths");
+        foreach (var path in forecast.Paths)
+        {
+            json.WriteStartObject();
+            json.WriteString("path", path.Path);
+            json.WriteString("verdict", path.Verdict.ToString().ToLowerInvariant());
+            json.NumberOrNull("share", path.Share.Value);
+            if (path.Verdict == PathVerdict.Applies)
+                Band(json, "g_per_year", path.Rate.Select(r => r.GramsPerYear));
+            else
+                json.WriteNull("g_per_year");
+            json.WriteString("because", path.Because);
+            json.TextOrNull("source", path.Source?.ToString());
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Band(json, "remaining_g", forecast.Remaining.Select(m => m.Grams));
+        json.WriteStartArray("reaches");
+        foreach (var reach in forecast.Reaches)
+            WriteReach(json, reach.Limit, reach.Low, reach.Expected, reach.High);
+        if (forecast.Strength is { } strength)
+            WriteReach(json, $"half of the strength of {strength.Part} left", strength.HalfLow, strength.HalfExpected, strength.HalfHigh);
+        if (forecast.Cover is { } cover)
+            WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
+        json.WriteEndArray();
+        WriteAir(json, forecast.Air);
+        json.Texts("warnings", forecast.Warnings);
+    }
+
+    private static void Band(Utf8JsonWriter json, string name, Band<double> band)
+    {
+        json.WriteStartObject(name);
+        json.NumberOrNull("low", band.Low);
+        json.NumberOrNull("expected", band.Expected);
+        json.NumberOrNull("high", band.High);
+        json.WriteEndObject();
+    }
+
+    private static void WriteReach(Utf8JsonWriter json, string limit, DateOnly? low, DateOnly? expected, DateOnly? high)
+    {
+        json.WriteStartObject();
+        json.WriteString("limit", limit);
+        json.DateOrNull("low", low);
+        json.DateOrNull("expected", expected);
+        json.DateOrNull("high", high);
+        json.WriteEndObject();
+    }
+
+    private static void WriteAir(Utf8JsonWriter json, AirForecast? air)
+    {
+        json.WriteStartObject("air");
+        json.NumberOrNull("ppm", air?.Share?.Expected.PartsPerMillion);
+        json.NumberOrNull("limit_ppm", air?.Limit?.Share?.PartsPerMillion);
+        json.NumberOrNull("share_of_limit", air?.ShareOfLimit?.Value);
+        json.NumberOrNull("share_of_lower_flammable_limit", air?.ShareOfLowerFlammableLimit?.Value);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,155 @@
+using System.CommandLine;
+using Stockroom.Assessment;
+using Stockroom.Assessment.Intake;
+using Stockroom.Assessment.Losses;
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+using Stockroom.Desk;
+
+namespace Stockroom.Verbs;
+
+internal sealed class ForecastVerb : IVerb
+{
+    private readonly Argument<string?> _id = new("ID") { Arity = ArgumentArity.ZeroOrOne, Description = "Container id" };
+    private readonly Option<DateOnly?> _on = new("--on") { Description = "What is left on that day; else today", HelpName = "DATE", CustomParser = Dates.Parse };
+    private readonly Option<bool> _explain = new("--explain") { Description = "Every way out, also those that do not apply, with equation and source" };
+    private readonly Option<string?> _content = new("--content") { Description = "With no book: the content", HelpName = "NAME" };
+    private readonly Option<string?> _amount = new("--amount") { Description = "Such as \"20 mL\"", HelpName = "AMOUNT" };
+    private readonly Option<string?> _vessel = new("--vessel") { Description = "See 'stockroom vessels'", HelpName = "VESSEL" };
+    private readonly Option<string?> _closure = new("--closure") { Description = "See 'stockroom closures'", HelpName = "CLOSURE" };
+    private readonly Option<string?> _cover = new("--cover") { Description = "Such as \"sulfuric acid 98%:10 mm\"", HelpName = "COVER[:DEPTH mm]" };
+    private readonly Option<string?> _temperature = new("--temperature") { Description = "Mean temperature; else 20", HelpName = "C" };
+    private readonly Option<string?> _swing = new("--swing") { Description = "Daily swing; else 0", HelpName = "K" };
+    private readonly Option<string?> _days = new("--days") { Description = "What is left after so many days; else a year", HelpName = "N" };
+
+    public string Name => "forecast";
+
+    public string Summary => "How fast a content leaves, by which ways, and what is left when";
+
+    public Command Build(Surroundings around)
+    {
+        var book = BookAccess.BookOption();
+        var json = BookAccess.JsonOption();
+        var command = new Command(Name, Summary)
+        {
+            _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _days, book, json,
+        };
+        command.SetAction(p =>
+        {
+            var (name, forecast) = p.GetValue(_content) is { } content
+                ? (content, WithoutBook(p, around))
+                : OfContainer(p, book, around);
+            if (p.GetValue(json))
+                JsonDocumentWriter.Write(around.Out, w => ForecastJson.WriteBody(w, forecast));
+            else
+                Print(around.Out, name, forecast, p.GetValue(_explain));
+            return ExitCodes.Done;
+        });
+        return command;
+    }
+
+    private (string Name, Forecast Forecast) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
+    {
+        if (p.GetValue(_id) is not { } typed)
+            throw RefusedException.Words("a container is needed: forecast ID; or, with no book, forecast --content NAME --amount AMOUNT --vessel VESSEL --closure CLOSURE");
+        using var open = OpenedStock.Open(p.GetValue(book), null, around);
+        var holding = open.Stock.Of(BookAccess.Id(typed));
+        if (holding.Situation is not { } situation)
+            throw RefusedException.Input($"nothing can be forecast for {holding.Id} {holding.Content.Name}: {holding.SituationProblem}");
+        return ($"{holding.Id} {holding.Content.Name}", Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? around.Today));
+    }
+
+    private Forecast WithoutBook(ParseResult p, Surroundings around)
+    {
+        var content = ContentWords.Find(p.GetValue(_content)!);
+        if (content.IsUnknown)
+            throw RefusedException.Words("nothing can be forecast for an unknown content");
+        var today = around.Today;
+        var days = (int)(Numbers.Plain(p.GetValue(_days), "a number of days") ?? 365m);
+        if (days is < 0 or > 200_000)
+            throw RefusedException.Words($"{days} days cannot be forecast; write 0 to 200000");
+        var (coverName, depth) = CoverWords.Read(p.GetValue(_cover));
+        var wares = WareCatalogue.Default;
+        var situation = new Situation
+        {
+            Content = content,
+            Amount = AmountOf(Needed(p, _amount, "--amount"), content),
+            AmountOn = today,
+            Vessel = wares.FindVessel(Needed(p, _vessel, "--vessel")) ?? throw Unknown("vessel", p.GetValue(_vessel)!, wares.Vessels.Select(v => v.Name)),
+            Closure = wares.FindClosure(Needed(p, _closure, "--closure")) ?? throw Unknown("closure", p.GetValue(_closure)!, wares.Closures.Select(v => v.Name)),
+            Cover = coverName is null ? null : CoverCalled(coverName, wares),
+            CoverDepth = depth is { } mm ? Length.FromMillimetres((double)mm) : null,
+            Temperature = Kelvin(p),
+            DailySwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_swing), "a swing in kelvin") ?? 0m)),
+            Filled = today,
+        };
+        if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
+            throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than a {situation.Vessel.Name} holds");
+        return Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
+    }
+
+    private static Cover CoverCalled(string words, WareCatalogue wares)
+    {
+        var name = SubstanceCatalogue.Default.Resolve(words).Content?.Name;
+        return wares.FindCover(words) ?? (name is null ? null : wares.FindCover(name)) ?? throw Unknown("cover", words, wares.Covers.Select(c => c.Name));
+    }
+
+    private Temperature Kelvin(ParseResult p)
+    {
+        var celsius = (double)(Numbers.Plain(p.GetValue(_temperature), "a temperature in degrees Celsius") ?? 20m);
+        return celsius is >= -80 and <= 200
+            ? Temperature.FromCelsius(celsius)
+            : throw RefusedException.Words($"a place at {celsius} C cannot be forecast; write -80 to 200");
+    }
+
+    private static Mass AmountOf(string words, Content content)
+    {
+        if (!TypedAmount.TryParse(words, out var amount, out var problem))
+            throw RefusedException.Words(problem);
+        var booked = AmountBooking.Of(amount, content, PropertyFacts.Default);
+        return booked.Grams is { } grams ? Mass.FromGrams((double)grams) : throw RefusedException.Words(booked.Problem!);
+    }
+
+    private static Volume? VolumeOf(Situation s)
+    {
+        var density = s.Content.Pure is { } pure ? PropertyFacts.Default.Density(pure, Temperature.FromCelsius(20)).Value : s.Content.Density;
+        return density is { } d ? new Volume(s.Amount.Kilograms / d.KilogramsPerCubicMetre) : null;
+    }
+
+    private static string Needed(ParseResult p, Option<string?> option, string name) =>
+        p.GetValue(option) ?? throw RefusedException.Words($"a forecast with no book needs {name}");
+
+    private static RefusedException Unknown(string sort, string words, IEnumerable<string> names)
+    {
+        var nearest = NearestNames.To(words, names);
+        return RefusedException.Words($"'{words}' is not a {sort} that can be named; {(nearest.Count > 0 ? "nearest: " + string.Join("; ", nearest) : $"'stockroom {sort}s' lists them")}");
+    }
+
+    private static void Print(TextWriter to, string name, Forecast forecast, bool explain)
+    {
+        to.WriteLine($"{name}, on {forecast.On.Iso()}");
+        to.WriteLine($"a year: {(forecast.LossRate.High.GramsPerYear < 1e-6 && forecast.IsComplete ? "nothing leaves" : Words.Band(forecast.LossRate.Select(r => r.GramsPerYear), "g"))}{(forecast.IsComplete ? "" : ", and more by ways that cannot be computed")}");
+        to.WriteLine($"left: {Words.Grams(forecast.Remaining.Expected)} ({Words.Grams(forecast.Remaining.Low)} to {Words.Grams(forecast.Remaining.High)})");
+        foreach (var reach in forecast.Reaches)
+            to.WriteLine($"{reach.Limit}: {Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
+        if (forecast.Strength is { } strength)
+            to.WriteLine($"strength: {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %), half on {Words.Day(strength.HalfExpected)}; {strength.Because}");
+        if (forecast.Cover is { } cover)
+            to.WriteLine($"cover: {cover.Because}");
+        foreach (var path in forecast.Paths.Where(x => explain || x.Verdict == PathVerdict.Applies))
+        {
+            var rate = path.Verdict switch
+            {
+                PathVerdict.Applies when path.Role is PathRole.Leak or PathRole.Direct => $"{Words.Band(path.Rate.Select(r => r.GramsPerYear), "g")} a year, {path.Share.Percent:0} %; ",
+                PathVerdict.Unknown => "not known; ",
+                PathVerdict.Absent => "does not apply; ",
+                _ => "",
+            };
+            to.WriteLine($"{path.Path}: {rate}{path.Because}{(path.Source is { } source ? $" [{source}]" : "")}");
+        }
+
+        foreach (var warning in forecast.Warnings)
+            to.WriteLine($"note: {warning}");
+    }
+}

@@ -1,0 +1,89 @@
+using System.CommandLine;
+using System.Text.Json;
+using Stockroom.Assessment.Neighbours;
+
+namespace Stockroom.Verbs;
+
+internal sealed class NeighboursVerb : IVerb
+{
+    private const int PairsShown = 8;
+
+    public string Name => "neighbours";
+
+    public string Summary => "What stands nearer than it may, worst first";
+
+    public Command Build(Surroundings around)
+    {
+        var place = new Option<string?>("--place") { Description = "Only what touches a place", HelpName = "PLACE" };
+        var book = BookAccess.BookOption();
+        var asOf = BookAccess.AsOfOption();
+        var json = BookAccess.JsonOption();
+        var command = new Command(Name, Summary) { place, book, asOf, json };
+        command.SetAction(p =>
+        {
+            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
+            var findings = open.Stock.Findings;
+            if (p.GetValue(place) is { } words)
+            {
+                var inside = open.State.FindPlace(words).Id;
+                var there = open.State.ContainersIn(inside, deep: true).Select(c => c.Id.ToString()).ToHashSet(StringComparer.Ordinal);
+                findings = [.. findings.Where(f => f.Pairs.Any(x => there.Contains(x.A) || there.Contains(x.B)))];
+            }
+
+            if (p.GetValue(json))
+                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, findings));
+            else
+                Print(around.Out, findings);
+            return findings.Count > 0 ? ExitCodes.Attention : ExitCodes.Done;
+        });
+        return command;
+    }
+
+    private static void WriteAll(Utf8JsonWriter json, IReadOnlyList<Finding> findings)
+    {
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("cause", finding.Cause);
+            json.Texts("would", finding.Would);
+            json.TextOrNull("product", finding.Product);
+            json.WriteString("because", finding.Rule);
+            json.WriteString("source", finding.Source.ToString());
+            json.WriteBoolean("verified", finding.Verified);
+            json.WriteString("separation", SeparationWords.Of(finding.Separation));
+            json.WriteBoolean("vapour", finding.ByAir);
+            json.WriteStartArray("pairs");
+            foreach (var pair in finding.Pairs)
+            {
+                json.WriteStartObject();
+                json.WriteString("a", pair.A);
+                json.WriteString("b", pair.B);
+                json.WriteString("stand", SeparationWords.Of(pair.Stand));
+                json.WriteString("a_content", pair.ALabel);
+                json.WriteString("b_content", pair.BLabel);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Print(TextWriter to, IReadOnlyList<Finding> findings)
+    {
+        if (findings.Count == 0)
+            to.WriteLine("nothing stands nearer than it may");
+        foreach (var finding in findings)
+        {
+            to.WriteLine(finding.Cause);
+            to.WriteLine($"  source: {finding.Source}{(finding.Verified ? "" : " (not read again for this rule)")}");
+            foreach (var pair in finding.Pairs.Take(PairsShown))
+                to.WriteLine($"  {pair.A} {pair.ALabel} and {pair.B} {pair.BLabel}: stand {SeparationWords.Of(pair.Stand)}, need {SeparationWords.Of(finding.Separation)}");
+            if (finding.Pairs.Count > PairsShown)
+                to.WriteLine($"  and {finding.Pairs.Count - PairsShown} pairs more");
+        }
+    }
+}

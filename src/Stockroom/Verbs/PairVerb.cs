@@ -1,0 +1,96 @@
+using System.CommandLine;
+using System.Text.Json;
+using Stockroom.Assessment.Neighbours;
+using Stockroom.Chemistry.Hazards;
+
+namespace Stockroom.Verbs;
+
+internal sealed class PairVerb : IVerb
+{
+    private readonly Argument<string?> _a = new("NAME") { Arity = ArgumentArity.ZeroOrOne, Description = "One content" };
+    private readonly Argument<string?> _b = new("OTHER") { Arity = ArgumentArity.ZeroOrOne, Description = "The other" };
+    private readonly Option<string?> _table = new("--table") { Description = "The class table to lay on top: none so far", HelpName = "none" };
+
+    public string Name => "pair";
+
+    public string Summary => "How far apart two contents must stand, and why";
+
+    public Command Build(Surroundings around)
+    {
+        var each = EachLine.Option();
+        var json = BookAccess.JsonOption();
+        var command = new Command(Name, Summary) { _a, _b, _table, each, json };
+        command.SetAction(p =>
+        {
+            if (p.GetValue(each) is { } file)
+                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed)));
+            var judgement = Ask(p);
+            if (p.GetValue(json))
+                JsonDocumentWriter.Write(around.Out, Answer(judgement));
+            else
+                Print(around.Out, judgement);
+            return ExitCodes.Done;
+        });
+        return command;
+    }
+
+    private PairJudgement Ask(ParseResult p)
+    {
+        if (p.GetValue(_a) is not { } a || p.GetValue(_b) is not { } b)
+            throw RefusedException.Words("two contents are needed: pair NAME OTHER");
+        if (p.GetValue(_table) is { } table and not "none")
+            throw RefusedException.Words($"there is no class table '{table}' in this version; only contact between contents is judged (--table none)");
+        return new PairJudge().Judge(Profile(a), Profile(b));
+    }
+
+    private static ContactProfile Profile(string words)
+    {
+        var content = ContentWords.Find(words);
+        return ContactProfile.Of(content, Classifier.Classify(content, HazardFacts.Default, RuleSet.Eu).StatementCodes);
+    }
+
+    private static Action<Utf8JsonWriter> Answer(PairJudgement judgement) => json =>
+    {
+        json.WriteString("separation", SeparationWords.Of(judgement.Separation));
+        json.Texts("never_above", judgement.NeverAbove);
+        json.WriteBoolean("vapour", judgement.Vapour);
+        json.WriteStartObject("contact");
+        json.WriteString("separation", SeparationWords.Of(judgement.Separation));
+        json.WriteStartArray("reasons");
+        foreach (var reason in judgement.Reasons)
+        {
+            json.WriteStartObject();
+            json.Texts("families", reason.Families);
+            json.Texts("would", reason.Would);
+            json.TextOrNull("product", reason.Product);
+            json.WriteString("separation", SeparationWords.Of(reason.Separation));
+            json.TextOrNull("only_if", reason.OnlyIf);
+            json.WriteString("because", reason.Cause);
+            json.WriteString("source", reason.Source.ToString());
+            json.WriteBoolean("verified", reason.Verified);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteNull("class_table");
+        json.Texts("notes", judgement.Notes);
+    };
+
+    private static void Print(TextWriter to, PairJudgement judgement)
+    {
+        to.WriteLine($"{judgement.A} and {judgement.B}: {SeparationWords.Of(judgement.Separation)}");
+        foreach (var name in judgement.NeverAbove)
+            to.WriteLine($"never above the other: {name}");
+        if (judgement.Vapour)
+            to.WriteLine("shared air alone is enough to harm");
+        foreach (var reason in judgement.Reasons)
+        {
+            to.WriteLine($"{reason.FamilyA} and {reason.FamilyB}: {reason.Cause}; could bring {string.Join(", ", reason.Would)}{(reason.Product is { } product ? $" ({product})" : "")}{(reason.OnlyIf is { } only ? $", if {only}" : "")}; {SeparationWords.Of(reason.Separation)}");
+            to.WriteLine($"  source: {reason.Source}{(reason.Verified ? "" : " (not read again for this rule)")}");
+        }
+
+        foreach (var note in judgement.Notes)
+            to.WriteLine($"note: {note}");
+    }
+}

@@ -43,6 +43,7 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
     private static PairReason OfUnknown(PairReason worst, IEnumerable<PairReason> broken) => worst with
     {
         Would = [.. broken.Where(r => r.Separation == worst.Separation).SelectMany(r => r.Would).Append(worst.Would[0]).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank).Take(3)],
+        Source = worst.Source with { Source = $"house rule for unknown contents, by the strictest rule met: {worst.Source.Source}" },
         Product = null,
         OnlyIf = null,
         ByAir = false,

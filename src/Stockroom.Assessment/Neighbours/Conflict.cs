@@ -3,7 +3,7 @@ using Stockroom.Chemistry.Tables;
 namespace Stockroom.Assessment.Neighbours;
 
 /// <summary>Containers that no judgement tells apart: same content, same place, same kind of seal.</summary>
-internal sealed record Cluster(int Index, ContactProfile Profile, Stand Stand, bool IsFlameSealed, IReadOnlyList<ShelfItem> Items);
+internal sealed record Cluster(int Index, int ProfileNumber, ContactProfile Profile, Stand Stand, bool IsFlameSealed, IReadOnlyList<ShelfItem> Items);
 
 /// <summary>Two clusters that stand too near, with the rule that weighs most. Its A side is <see cref="A"/>.</summary>
 internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string Cause, Separation Needed, Separation Has)
@@ -19,19 +19,31 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
         if (Nearness.Between(a.Stand, b.Stand) is not { } has)
             return null;
         var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
-        var broken = judgement.Reasons.Where(r => r.Separation > has && (!r.ByAir || airMeets)).ToList();
-        var worst = broken.Count > 0 ? broken[0] : Above(a, b, judgement);
+        bool Speaks(PairReason reason) => reason.Separation > has && (!reason.ByAir || airMeets);
+        var worst = First(judgement.Reasons, Speaks) ?? Above(a, b, judgement);
         if (worst is null)
             return null;
         return a.Profile.IsUnknown || b.Profile.IsUnknown
-            ? new Conflict(a, b, OfUnknown(worst, broken), Unknown, worst.Separation, has)
+            ? new Conflict(a, b, OfUnknown(worst, judgement.Reasons.Where(Speaks)), Unknown, worst.Separation, has)
             : new Conflict(a, b, worst, worst.Cause, worst.Separation, has);
     }
 
-    // Of what is not known no product can be named; it could bring whatever the worst of its rules say.
-    private static PairReason OfUnknown(PairReason worst, List<PairReason> broken) => worst with
+    private static PairReason? First(IReadOnlyList<PairReason> reasons, Func<PairReason, bool> speaks)
     {
-        Would = [.. broken.Where(r => r.Separation == worst.Separation).SelectMany(r => r.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank).Take(3)],
+        for (var i = 0; i < reasons.Count; i++)
+        {
+            if (speaks(reasons[i]))
+                return reasons[i];
+        }
+
+        return null;
+    }
+
+    // Of what is not known no product can be named; it could bring whatever the worst of its rules say.
+    private static PairReason OfUnknown(PairReason worst, IEnumerable<PairReason> broken) => worst with
+    {
+        Would = [.. broken.Where(r => r.Separation == worst.Separation).SelectMany(r => r.Would).Append(worst.Would[0]).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank).Take(3)],
+        Source = worst.Source with { Source = $"house rule for unknown contents, by the strictest rule met: {worst.Source.Source}" },
         Product = null,
         OnlyIf = null,
         ByAir = false,

@@ -16,6 +16,7 @@ public sealed class ContactFacts
     private readonly Dictionary<string, List<(decimal FromPercent, int Term)>> _substanceTerms;
     private readonly List<ContactRule>?[] _rules;
     private readonly bool[] _far;
+    private readonly TermSet[] _partners;
     private readonly int _terms;
 
     internal ContactFacts(
@@ -35,6 +36,7 @@ public sealed class ContactFacts
         _terms = terms;
         _rules = new List<ContactRule>?[terms * terms];
         _far = new bool[terms];
+        _partners = [.. Enumerable.Range(0, terms).Select(_ => new TermSet(terms))];
         foreach (var rule in rules)
         {
             Enter(rule, rule.A.Index, rule.B.Index);
@@ -79,5 +81,27 @@ public sealed class ContactFacts
 
     internal bool MayNeedToStandFarApart(int term) => _far[term];
 
-    private void Enter(ContactRule rule, int a, int b) => (_rules[(a * _terms) + b] ??= []).Add(rule);
+    /// <summary>The terms as a set.</summary>
+    internal TermSet SetOf(int[] terms)
+    {
+        var set = new TermSet(_terms);
+        foreach (var term in terms)
+            set.Add(term);
+        return set;
+    }
+
+    /// <summary>All terms that some rule sets against one of these.</summary>
+    internal TermSet PartnersOf(int[] terms)
+    {
+        var set = new TermSet(_terms);
+        foreach (var term in terms)
+            set.AddAll(_partners[term]);
+        return set;
+    }
+
+    private void Enter(ContactRule rule, int a, int b)
+    {
+        (_rules[(a * _terms) + b] ??= []).Add(rule);
+        _partners[a].Add(b);
+    }
 }

@@ -7,6 +7,13 @@ namespace Stockroom.Assessment.Neighbours;
 /// <summary>What a content is as far as its neighbours care: the contact families it carries, each with its reason.</summary>
 public sealed class ContactProfile
 {
+    // A leak of a corrosive liquid must not fall on these: 49 CFR 177.848(e)(3), by analogy from vehicles to shelves.
+    private static readonly HashSet<string> NotUnderCorrosives = new(StringComparer.Ordinal)
+    {
+        "flammable-solid", "self-heating", "pyrophoric", "strong-oxidiser", "oxidiser", "inorganic-peroxide", "chlorate", "perchlorate",
+        "permanganate", "chromium-vi", "nitrate", "nitrite", "organic-peroxide", "metal-powder",
+    };
+
     private ContactProfile(ContactFacts facts, Content content, IReadOnlyList<CarriedFamily> families, int[] terms, IReadOnlyList<string> notes)
     {
         Facts = facts;
@@ -15,6 +22,10 @@ public sealed class ContactProfile
         Terms = terms;
         Notes = notes;
         Composition = CompositionOf(content);
+        TermSet = facts.SetOf(terms);
+        Partners = facts.PartnersOf(terms);
+        IsCorrosiveLiquid = IsLiquid && Carries("corrosive-liquid");
+        MustNotStandUnderCorrosives = families.Any(f => NotUnderCorrosives.Contains(f.Family.Key));
         Identity = $"{content.Name}|{Composition}|{content.State}|{string.Join(',', terms)}";
     }
 
@@ -43,7 +54,15 @@ public sealed class ContactProfile
 
     internal int[] Terms { get; }
 
+    internal bool IsCorrosiveLiquid { get; }
+
+    internal bool MustNotStandUnderCorrosives { get; }
+
     private string Composition { get; }
+
+    private TermSet TermSet { get; }
+
+    private TermSet Partners { get; }
 
     /// <summary>The profile of a content.</summary>
     /// <param name="content">A substance, a preparation or an orphan.</param>
@@ -65,6 +84,12 @@ public sealed class ContactProfile
         var carried = new CarriedFamily(Facts.Family(family), because);
         return new ContactProfile(Facts, Content, [.. Families, carried], [.. Terms.Append(Facts.IndexOf(family)).Distinct().Order()], Notes);
     }
+
+    /// <summary>False where no rule can stand between the two; true where one may.</summary>
+    internal bool MayConflictWith(ContactProfile other) =>
+        Partners.Overlaps(other.TermSet)
+        || (IsCorrosiveLiquid && other.MustNotStandUnderCorrosives)
+        || (other.IsCorrosiveLiquid && MustNotStandUnderCorrosives);
 
     /// <summary>True where both hold the same known content, so that they cannot be each other's enemy by composition.</summary>
     internal bool IsSameKnownContentAs(ContactProfile other) => !IsUnknown && !other.IsUnknown && Composition == other.Composition;

@@ -26,7 +26,7 @@ internal static class FindingSentence
             return $", {reason.Product}";
         var product = reason.Product is null ? "" : $" ({reason.Product})";
         var only = reason.OnlyIf is null ? "" : $" if {reason.OnlyIf}";
-        return $", which could bring {string.Join(" and ", reason.Would.Take(3))}{product}{only}";
+        return $", which could bring {Alternatives([.. reason.Would.Take(3)])}{product}{only}";
     }
 
     // The one content that all conflicts share; null where there is none, or where another stands above it.
@@ -75,6 +75,9 @@ internal static class FindingSentence
     };
 
     private static List<string> Names(IEnumerable<Cluster> clusters) => [.. clusters.Select(c => c.Profile.Name).Distinct(StringComparer.Ordinal)];
+
+    private static string Alternatives(List<string> words) =>
+        words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";
 
     private static string Listed(List<string> names) => names.Count switch
     {

@@ -29,13 +29,12 @@ public sealed class NeighbourFinder
     /// <summary>Things that have no place, so that nothing can be said of their neighbours.</summary>
     public static IReadOnlyList<ShelfItem> WithoutPlace(IEnumerable<ShelfItem> items) => [.. items.Where(i => !i.Stand.IsPlaced)];
 
-    private static List<Cluster> Clusters(IEnumerable<ShelfItem> items) =>
+    private List<Cluster> Clusters(IEnumerable<ShelfItem> items) =>
         [.. items
             .Where(i => i.Stand.IsPlaced)
             .OrderBy(i => i.Key, StringComparer.Ordinal)
-            .GroupBy(i => (i.Profile.Identity, i.Stand, i.IsFlameSealed))
-            .Select((g, index) => new Cluster(
-                index, g.First().Profile, g.Key.Stand, g.Key.IsFlameSealed, [.. g]))];
+            .GroupBy(i => (Number: _judge.Intern(i.Profile), i.Stand, i.IsFlameSealed))
+            .Select((g, index) => new Cluster(index, g.Key.Number, g.First().Profile, g.Key.Stand, g.Key.IsFlameSealed, [.. g]))];
 
     private void AddWithin(List<Cluster> cabinet, List<Conflict> conflicts)
     {
@@ -68,7 +67,10 @@ public sealed class NeighbourFinder
 
     private void Add(Cluster a, Cluster b, List<Conflict> conflicts)
     {
-        if (Conflict.Between(a, b, _judge.Judge(a.Profile, b.Profile)) is { } conflict)
+        if (!a.Profile.MayConflictWith(b.Profile))
+            return;
+        var judgement = _judge.Judge(a.Profile, a.ProfileNumber, b.Profile, b.ProfileNumber);
+        if (Conflict.Between(a, b, judgement) is { } conflict)
             conflicts.Add(conflict);
     }
 }

@@ -6,35 +6,29 @@ namespace Stockroom.Assessment.Neighbours;
 /// </summary>
 public sealed class PairJudge
 {
-    // A leak of a corrosive liquid must not fall on these: 49 CFR 177.848(e)(3), by analogy from vehicles to shelves.
-    private static readonly HashSet<string> NotUnderCorrosives = new(StringComparer.Ordinal)
-    {
-        "flammable-solid", "self-heating", "pyrophoric", "strong-oxidiser", "oxidiser", "inorganic-peroxide", "chlorate", "perchlorate",
-        "permanganate", "chromium-vi", "nitrate", "nitrite", "organic-peroxide", "metal-powder",
-    };
-
     private readonly Dictionary<string, int> _interned = new(StringComparer.Ordinal);
     private readonly Dictionary<(int, int), PairJudgement> _judged = [];
 
     /// <summary>What two contents are to each other. Symmetric but for the order in which the two are named.</summary>
-    public PairJudgement Judge(ContactProfile a, ContactProfile b)
-    {
-        var ia = Intern(a);
-        var ib = Intern(b);
-        if (_judged.TryGetValue((ia, ib), out var judged))
-            return judged;
-        judged = ia <= ib ? JudgeNew(a, b) : Judge(b, a).Flipped();
-        _judged[(ia, ib)] = judged;
-        return judged;
-    }
+    public PairJudgement Judge(ContactProfile a, ContactProfile b) => Judge(a, Intern(a), b, Intern(b));
 
-    private int Intern(ContactProfile profile)
+    /// <summary>A number for a profile: equal for two that every judgement treats alike.</summary>
+    internal int Intern(ContactProfile profile)
     {
         if (_interned.TryGetValue(profile.Identity, out var index))
             return index;
         index = _interned.Count;
         _interned[profile.Identity] = index;
         return index;
+    }
+
+    internal PairJudgement Judge(ContactProfile a, int ia, ContactProfile b, int ib)
+    {
+        if (_judged.TryGetValue((ia, ib), out var judged))
+            return judged;
+        judged = ia <= ib ? JudgeNew(a, b) : Judge(b, ib, a, ia).Flipped();
+        _judged[(ia, ib)] = judged;
+        return judged;
     }
 
     private static PairJudgement JudgeNew(ContactProfile a, ContactProfile b)
@@ -111,7 +105,7 @@ public sealed class PairJudge
         if (same || !upper.IsLiquid)
             return false;
         return byContact >= Separation.OwnTray
-            || (upper.Carries("corrosive-liquid") && lower.Families.Any(f => NotUnderCorrosives.Contains(f.Family.Key)));
+            || (upper.IsCorrosiveLiquid && lower.MustNotStandUnderCorrosives);
     }
 
     private static IEnumerable<string> Names(ContactProfile profile, bool never) => never ? [profile.Name] : [];

@@ -12,6 +12,8 @@ internal static class Profiles
         return ContactProfile.Of(resolution.Content ?? throw new ArgumentException(resolution.Problem, nameof(name)), statements);
     }
 
+    public static ContactProfile OfContent(Content content) => ContactProfile.Of(content, []);
+
     public static ContactProfile Orphan(MatterState state, string seen = "unknown liquid") => ContactProfile.Of(Content.Orphan(seen, state), []);
 
     public static PairJudgement Judge(string a, string b) => new PairJudge().Judge(Of(a), Of(b));

@@ -11,6 +11,7 @@ internal static class TestProcess
 {
     public const string AsScreensVariable = "STOCKROOM_TESTS_AS_SCREENS";
     public const string FailingCardsVariable = "STOCKROOM_TESTS_FAILING_CARDS";
+    public const string HangingCardsVariable = "STOCKROOM_TESTS_HANGING_CARDS";
 
     [ModuleInitializer]
     internal static void Begin()
@@ -21,7 +22,7 @@ internal static class TestProcess
             return;
         }
 
-        var desk = new FakeDesk { CardsFail = Is(FailingCardsVariable) };
+        var desk = new FakeDesk { CardsFail = Is(FailingCardsVariable), CardsHang = Is(HangingCardsVariable) };
         Environment.Exit(TerminalSession.Run(desk, TimeProvider.System));
     }
 

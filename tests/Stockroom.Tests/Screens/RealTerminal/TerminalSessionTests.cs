@@ -51,6 +51,18 @@ public sealed partial class TerminalSessionTests
     }
 
     [Fact]
+    public void Signal_WhileTheDeskNeverAnswers_StillEndsAndLeavesTheTerminalClean()
+    {
+        using var terminal = new PseudoTerminal((TestProcess.HangingCardsVariable, "1"));
+        terminal.WaitFor("TODAY");
+        terminal.Send("\t");
+        Thread.Sleep(500);
+        terminal.Signal(15);
+        Assert.Equal(143, terminal.ExitWithin(10));
+        AssertAsFound(terminal);
+    }
+
+    [Fact]
     public void TerminalThatVanishes_EndsTheProgramWithinSeconds()
     {
         using var terminal = new PseudoTerminal();

@@ -15,69 +15,49 @@ namespace Stockroom.Screens;
 /// <summary>The shell: rooms above, keys below, one screen between them. Every key comes here first.</summary>
 internal sealed class StockroomWindow : Runnable, INavigator
 {
-    private readonly IDesk _desk;
-    private readonly ScreenContext _context;
+    private readonly Rooms _rooms;
     private readonly ScanTail _scanTail;
     private readonly NavigationLine _navigation;
     private readonly RulePane _rule;
     private readonly KeyLine _keyLine;
     private readonly TextPane _sheet;
-    private readonly ShownScreen?[] _shown = new ShownScreen?[ScreenList.All.Count];
     private readonly IReadOnlyList<KeyAction> _everywhere;
-    private int _current = -1;
-    private IDriver? _watched;
+    private IDriver? _driver;
 
     public StockroomWindow(IDesk desk, Theme theme, TimeProvider time)
     {
-        _desk = desk;
-        _context = new ScreenContext(desk, theme, this);
-        _scanTail = new ScanTail(time);
         Border.Thickness = new Thickness(0);
         SetScheme(theme.Scheme);
+        _rooms = new Rooms(this, new ScreenContext(desk, theme, this));
+        _scanTail = new ScanTail(time);
         _everywhere = EverywhereKeys.Of(this);
         _navigation = new NavigationLine(theme, desk.BookName, [.. ScreenList.All.Select(e => e.Title)]);
         _rule = new RulePane(theme);
-        _keyLine = new KeyLine(theme, () => _sheet!.Visible ? [] : Current.Keys, () => _everywhere);
         _sheet = new TextPane(theme) { Visible = false };
+        _keyLine = new KeyLine(theme, () => _sheet.Visible ? [] : _rooms.Screen.Keys, () => _everywhere);
         Add(_navigation, _rule, _keyLine, _sheet);
         Show(0);
     }
 
     /// <summary>Index of the screen that is shown.</summary>
-    public int CurrentIndex => _current;
+    public int CurrentIndex => _rooms.Current;
 
     /// <summary>Whether plain characters are typed into the screen that is shown.</summary>
-    public bool TakesText => Current.TakesText;
-
-    private Screen Current => _shown[_current]!.Screen;
+    public bool TakesText => _rooms.Screen.TakesText;
 
     /// <summary>Shows another screen; the numbers go round.</summary>
     public void Show(int index)
     {
-        int wanted = (index + _shown.Length) % _shown.Length;
         CloseSheet();
-        if (wanted != _current)
-        {
-            if (_current >= 0) Current.Visible = false;
-            _current = wanted;
-            if (_shown[wanted] is null) Make(wanted);
-            Current.Visible = true;
-            ForgetAll();
-        }
-
-        RefreshIfChanged();
-        _navigation.StandIn(_current);
-        _keyLine.Say("");
+        _rooms.Show(index);
+        _navigation.StandIn(_rooms.Current);
+        Say("");
     }
 
     public void ToContainer(string id)
     {
-        int finder = IndexOfFinder;
-        int before = _current;
-        Show(finder);
-        if (((IFindsContainers)_shown[finder]!.Screen).ShowContainer(id)) return;
-        Show(before);
-        Say($"no container \"{id}\" in this book");
+        if (((IFindsContainers)_rooms.Ready(Rooms.Finder)).ShowContainer(id)) Show(Rooms.Finder);
+        else Say($"no container \"{id}\" in this book");
     }
 
     public void ToScanned(string id)
@@ -90,12 +70,11 @@ internal sealed class StockroomWindow : Runnable, INavigator
 
     public void ShowSheet()
     {
-        IReadOnlyList<Line> lines = KeySheet.Lines(ScreenList.All[_current].Title, Current.Keys, _everywhere);
+        IReadOnlyList<Line> lines = KeySheet.Lines(_rooms.Title, _rooms.Screen.Keys, _everywhere);
         _sheet.Show(_ => lines);
         _sheet.Visible = true;
-        Current.Visible = false;
+        _rooms.Screen.Visible = false;
         _sheet.Forget();
-        _keyLine.Say("");
     }
 
     public void DrawAfresh()
@@ -103,27 +82,17 @@ internal sealed class StockroomWindow : Runnable, INavigator
         if (App is { } app) app.ClearScreenNextIteration = true;
     }
 
-    /// <summary>Asks the desk again where the book, or the day, has changed.</summary>
-    public void RefreshIfChanged()
-    {
-        ShownScreen shown = _shown[_current]!;
-        if (shown.Version == _desk.Version) return;
-        shown.Version = _desk.Version;
-        shown.Screen.Refresh();
-    }
-
     /// <summary>Asks the desk again in any case, as on a new day.</summary>
     public void RefreshAll()
     {
-        foreach (ShownScreen? shown in _shown)
-            if (shown is not null) shown.Version = long.MinValue;
-        RefreshIfChanged();
+        _rooms.Outdate();
+        _rooms.Ready(_rooms.Current);
     }
 
     protected override bool OnKeyDown(Key key)
     {
         if (key == Key.Z.WithCtrl) return false;
-        RefreshIfChanged();
+        _rooms.Ready(_rooms.Current);
         Press(key);
         _keyLine.SetNeedsDraw();
         return true;
@@ -136,15 +105,18 @@ internal sealed class StockroomWindow : Runnable, INavigator
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning && App is { Driver: { } driver } app)
         {
-            _watched = driver;
+            _driver = driver;
             driver.ClearedContents += OnClearedContents;
             app.LayoutAndDrawComplete += OnDrawn;
             app.Paste += OnPasted;
         }
-        else if (!newIsRunning && _watched is not null)
+        else if (!newIsRunning && _driver is not null)
         {
-            _watched.ClearedContents -= OnClearedContents;
-            _watched = null;
+            _driver.ClearedContents -= OnClearedContents;
+            _driver = null;
+            if (App is not { } ending) return;
+            ending.LayoutAndDrawComplete -= OnDrawn;
+            ending.Paste -= OnPasted;
         }
     }
 
@@ -159,112 +131,70 @@ internal sealed class StockroomWindow : Runnable, INavigator
         base.OnSubViewLayout(args);
     }
 
-    private int IndexOfFinder => ScreenList.All.Select((entry, i) => (entry, i)).First(p => p.entry.Finds).i;
-
     private void Press(Key key)
     {
         string text = TypedText(key);
         bool enter = key == Key.Enter || key == Key.J.WithCtrl;
         if ((text.Length > 0 || enter) && _scanTail.Swallows()) return;
-        _keyLine.Say("");
-        if (_sheet.Visible)
-        {
-            PressOnSheet(key);
-            return;
-        }
+        Say("");
+        if (_sheet.Visible) PressOnSheet(key);
+        else if (text.Length > 0 && TakesText) _rooms.Screen.Type(text);
+        else if (KeyRing.TryPress(enter ? Key.Enter : key, [.. _rooms.Screen.Keys, .. _everywhere], out string? why)) SayWhy(why);
+        else Find(text);
+    }
 
-        if (text.Length > 0 && Current.TakesText)
-        {
-            Current.Type(text);
-            return;
-        }
-
-        if (KeyRing.TryPress(enter ? Key.Enter : key, [.. Current.Keys, .. _everywhere], out string? why))
-        {
-            if (why is not null) Say(why);
-            return;
-        }
-
-        if (string.IsNullOrWhiteSpace(text)) return;
-        Show(IndexOfFinder);
-        Current.Type(text);
+    private void SayWhy(string? why)
+    {
+        if (why is not null) Say(why);
     }
 
     private void PressOnSheet(Key key)
     {
         if (key == Key.CursorDown) _sheet.Scroll(1);
         else if (key == Key.CursorUp) _sheet.Scroll(-1);
-        else if (_everywhere.Any(a => a.IsFor(key)) && key != EverywhereKeys.Sheet) KeyRing.TryPress(key, _everywhere, out _);
-        else CloseSheet();
+        else if (key == EverywhereKeys.Sheet || !KeyRing.TryPress(key, _everywhere, out _)) CloseSheet();
+    }
+
+    private void Find(string text)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return;
+        Show(Rooms.Finder);
+        _rooms.Screen.Type(text);
     }
 
     private static string TypedText(Key key)
     {
         if (key.IsCtrl || key.IsAlt || key == EverywhereKeys.Sheet) return "";
         string text = key.AsGrapheme;
-        return text.Length == 0 || text.Any(char.IsControl) ? "" : text;
+        return text.Any(char.IsControl) ? "" : text;
     }
 
     private void CloseSheet()
     {
         if (!_sheet.Visible) return;
         _sheet.Visible = false;
-        Current.Visible = true;
-        ForgetAll();
-    }
-
-    private void Make(int index)
-    {
-        Screen screen = ScreenList.All[index].Make(_context);
-        screen.Y = 2;
-        screen.Height = Dim.Fill(1);
-        _shown[index] = new ShownScreen(screen);
-        Add(screen);
-    }
-
-    private void ForgetAll()
-    {
-        Forget(this);
+        _rooms.Screen.Visible = true;
+        Rooms.Forget(_rooms.Screen);
         SetNeedsLayout();
     }
 
-    private static void Forget(View view)
-    {
-        foreach (View inner in view.SubViews)
-        {
-            if (inner is LinePane pane) pane.Forget();
-            Forget(inner);
-        }
-    }
-
-    private void OnClearedContents(object? sender, EventArgs e) => Forget(this);
+    private void OnClearedContents(object? sender, EventArgs e) => Rooms.Forget(this);
 
     private void OnPasted(object? sender, PasteEventArgs pasted)
     {
         pasted.Handled = true;
         if (ScannedCode.TryId(pasted.Text, out string id)) ToContainer(id);
-        else if (!string.IsNullOrWhiteSpace(pasted.Text))
-        {
-            Show(IndexOfFinder);
-            Current.Type(TextFit.Clean(pasted.Text.Split('\r', '\n')[0]));
-        }
+        else Find(TextFit.Clean(pasted.Text.Trim().Split('\r', '\n')[0]));
     }
 
     /// <summary>Sets the terminal's cursor once a drawing, and tells the library that it need not do so at every turn.</summary>
     private void OnDrawn(object? sender, EventArgs e)
     {
-        if (App?.Driver is not { } driver) return;
+        if (_driver is null) return;
         var cursor = new Cursor();
-        if (!_sheet.Visible && Current.Caret is { } at)
-            cursor = new Cursor { Position = Current.ViewportToScreen(at), Style = CursorStyle.SteadyBar };
-        driver.SetCursor(cursor);
-        driver.SetCursorNeedsUpdate(false);
-    }
-
-    private sealed class ShownScreen(Screen screen)
-    {
-        public Screen Screen { get; } = screen;
-
-        public long Version { get; set; } = long.MinValue;
+        if (!_sheet.Visible && _rooms.Screen is { Caret: { } at } screen)
+            cursor = new Cursor { Position = screen.ViewportToScreen(at), Style = CursorStyle.SteadyBar };
+        _driver.SetCursor(cursor);
+        _driver.SetCursorNeedsUpdate(false);
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace Stockroom.Themes;
@@ -6,6 +5,16 @@ namespace Stockroom.Themes;
 /// <summary>Writes a text in ASCII: signs by their usual twin, letters without their marks, the rest as a question mark.</summary>
 internal static class AsciiTwin
 {
+    /// <summary>Each row begins with the twin of all that follow.</summary>
+    private static readonly string[] Marked =
+    [
+        "aàáâãäåāăą", "cçćčĉċ", "dđďð", "eèéêëēęěė", "gğģĝġ", "hĥħ", "iìíîïīįı", "jĵ", "kķ", "lłľĺļ", "nñńňņ", "oòóôõöøōő",
+        "rŕř", "sśšşș", "tťțţ", "uùúûüūůűų", "wŵ", "yýÿŷ", "zźžż",
+        "AÀÁÂÃÄÅĀĂĄ", "CÇĆČĈĊ", "DĐĎÐ", "EÈÉÊËĒĘĚĖ", "GĞĢĜĠ", "HĤĦ", "IÌÍÎÏĪĮİ", "JĴ", "KĶ", "LŁĽĹĻ", "NÑŃŇŅ", "OÒÓÔÕÖØŌŐ",
+        "RŔŘ", "SŚŠŞȘ", "TŤȚŢ", "UÙÚÛÜŪŮŰŲ", "WŴ", "YÝŸŶ", "ZŹŽŻ",
+        "0⁰₀", "1¹₁", "2²₂", "3³₃", "4⁴₄", "5⁵₅", "6⁶₆", "7⁷₇", "8⁸₈", "9⁹₉", "+⁺₊", "-⁻₋", "(₍⁽", ")₎⁾",
+    ];
+
     public static string Of(string text)
     {
         if (System.Text.Ascii.IsValid(text)) return text;
@@ -34,28 +43,20 @@ internal static class AsciiTwin
         '“' or '”' or '„' => "\"",
         '‘' or '’' => "'",
         'ß' => "ss",
-        'ø' => "o",
-        'Ø' => "O",
         'æ' => "ae",
         'Æ' => "AE",
         'œ' => "oe",
-        'ł' => "l",
-        'Ł' => "L",
+        'Œ' => "OE",
         '\u00A0' or '\u202F' or '\u2009' => " ",
         _ => WithoutMarks(rune),
     };
 
-    /// <summary>The compatibility form without its marks: é becomes e, ₂ and ² become 2.</summary>
+    /// <summary>The letter without its mark, the digit on the line. The program has no tables of its own for that: it is culture-free.</summary>
     private static string WithoutMarks(Rune rune)
     {
-        string apart = rune.ToString().Normalize(NormalizationForm.FormKD);
-        var kept = new StringBuilder();
-        foreach (char part in apart)
-        {
-            if (char.IsAscii(part)) kept.Append(part);
-            else if (char.GetUnicodeCategory(part) != UnicodeCategory.NonSpacingMark) return "?";
-        }
-
-        return kept.Length == 0 ? "?" : kept.ToString();
+        string text = rune.ToString();
+        foreach (string row in Marked)
+            if (row.Contains(text, StringComparison.Ordinal)) return row[..1];
+        return "?";
     }
 }

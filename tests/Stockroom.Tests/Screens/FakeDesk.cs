@@ -35,6 +35,12 @@ public sealed class FakeDesk : IDesk
     /// <summary>How often Today was asked.</summary>
     public int AskedToday { get; private set; }
 
+    /// <summary>Whether asking for a card fails.</summary>
+    public bool CardsFail { get; init; }
+
+    /// <summary>Whether asking for a card never comes to an end.</summary>
+    public bool CardsHang { get; init; }
+
     public IReadOnlyList<HoldingRow> All { get; set; } = Rows;
 
     public TodayView Today()
@@ -47,6 +53,8 @@ public sealed class FakeDesk : IDesk
 
     public Card CardOf(string containerId)
     {
+        if (CardsFail) throw new InvalidDataException("the card is torn");
+        if (CardsHang) Thread.Sleep(Timeout.Infinite);
         HoldingRow row = All.Single(r => r.Id == containerId);
         return new Card($"{row.Id}  {row.Content}",
         [

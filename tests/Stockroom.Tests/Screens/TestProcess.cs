@@ -10,12 +10,21 @@ namespace Stockroom.Tests.Screens;
 internal static class TestProcess
 {
     public const string AsScreensVariable = "STOCKROOM_TESTS_AS_SCREENS";
+    public const string FailingCardsVariable = "STOCKROOM_TESTS_FAILING_CARDS";
+    public const string HangingCardsVariable = "STOCKROOM_TESTS_HANGING_CARDS";
 
     [ModuleInitializer]
     internal static void Begin()
     {
-        if (Environment.GetEnvironmentVariable(AsScreensVariable) == "1")
-            Environment.Exit(TerminalSession.Run(new FakeDesk(), TimeProvider.System));
-        Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+        if (!Is(AsScreensVariable))
+        {
+            Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+            return;
+        }
+
+        var desk = new FakeDesk { CardsFail = Is(FailingCardsVariable), CardsHang = Is(HangingCardsVariable) };
+        Environment.Exit(TerminalSession.Run(desk, TimeProvider.System));
     }
+
+    private static bool Is(string variable) => Environment.GetEnvironmentVariable(variable) == "1";
 }

@@ -168,7 +168,8 @@ internal sealed class HoldingsScreen : Screen, IFindsContainers
     private void TitleRule()
     {
         string hand = _onCard ? Theme.Glyphs.Hand + " " : "";
-        _rule.Name(_list.ChosenRow is { } row ? hand + CardOf(row.Id).Title : "");
+        if (_list.ChosenRow is { } row) _rule.Name(hand + CardOf(row.Id).Title, string.Create(null, $"{_list.Chosen + 1} of {_list.Count}"));
+        else _rule.Name("");
     }
 
     private Card CardOf(string id)

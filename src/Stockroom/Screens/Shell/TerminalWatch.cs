@@ -12,6 +12,9 @@ internal sealed class TerminalWatch : IDisposable
     private const int HangUp = 1;
     private const int StandardInput = 0;
 
+    /// <summary>No mouse reports, no bracketed paste, plain ink, the normal screen, the cursor seen.</summary>
+    private const string Restore = "\u001b[?1003l\u001b[?1015l\u001b[?1006l\u001b[?2004l\u001b[0m\u001b[?1049l\u001b[?25h";
+
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
@@ -71,8 +74,15 @@ internal sealed class TerminalWatch : IDisposable
             ExitCode = exitCode;
         }
 
-        _last = new Timer(_ => Environment.Exit(exitCode), null, Patience, Timeout.InfiniteTimeSpan);
+        _last = new Timer(_ => EndTheProcess(), null, Patience, Timeout.InfiniteTimeSpan);
         _stop?.Invoke();
+    }
+
+    /// <summary>The session is stuck: leave the terminal usable all the same. Its line settings are restored at exit.</summary>
+    private void EndTheProcess()
+    {
+        if (!TerminalIsGone) Console.Out.Write(Restore);
+        Environment.Exit(ExitCode);
     }
 
     private static bool IsTerminal() => OperatingSystem.IsWindows() || isatty(StandardInput) == 1;

@@ -89,16 +89,15 @@ public sealed class FaultTests
     }
 
     [Fact]
-    public void Append_KilledAfterAnyCall_IsBeforeOrAfterAndNeverBetween()
+    public void Append_KilledAfterAnyCall_KeepsTheWholeTransaction()
     {
         using var folder = new BookOnDisk();
         var disk = new RehearsedDisk();
         var moments = new List<Dictionary<string, byte[]>>();
-        string before, after;
+        string after;
         using (var book = folder.Make(disk))
         {
             BookOnDisk.Receive(book);
-            before = book.Ledger.HeadHash;
             disk.After = (_, _) => moments.Add(folder.Bytes());
             BookOnDisk.Receive(book, "iodine");
             after = book.Ledger.HeadHash;
@@ -106,18 +105,14 @@ public sealed class FaultTests
         }
 
         Assert.True(moments.Count >= 4, $"{moments.Count} calls");
-        var sawBefore = moments.Count;
         foreach (var moment in moments)
         {
             folder.PutBack(moment);
             using var book = folder.Open();
-            Assert.Contains(book.Ledger.HeadHash, new[] { before, after });
+            // The journal's line is written in the first of these calls; cut short in the middle is the journal's own test.
+            Assert.Equal(after, book.Ledger.HeadHash);
             Assert.True(book.Verify().Holds);
-            sawBefore -= book.Ledger.HeadHash == before ? 1 : 0;
         }
-
-        // From the moment the journal's line is whole, every later moment is "after".
-        Assert.Equal(moments.Count, sawBefore);
     }
 
     [Fact]

@@ -17,9 +17,10 @@ internal static class Rules
         entry.Check(state);
     }
 
-    /// <summary>Refuses an entry older than a container it is about, by the container as it now is.</summary>
-    public static void CheckNotBeforeReceipt(Entry entry, BookState state)
+    /// <summary>Refuses an entry nobody signs, of an impossible day, or older than a container it is about, by the container as it now is.</summary>
+    public static void CheckSignedAndDated(Entry entry, BookState state)
     {
+        CheckWhoAndWhen(entry);
         foreach (var id in entry.Containers)
         {
             if (state.Containers.GetValueOrDefault(id) is { } container && entry.HappenedOn < container.ReceivedOn)

@@ -52,7 +52,7 @@ public sealed class Ledger
         foreach (var draft in transaction.Entries)
         {
             var entry = Stamp(draft, Entries.Count + booked.Count + 1, transaction.By, recordedAt, hash);
-            Rules.CheckNotBeforeReceipt(entry, state);
+            Rules.CheckSignedAndDated(entry, state);
             state = state.Reserving(entry);
             anew = anew || ComesLate(entry, state);
             if (!anew)

@@ -5,8 +5,9 @@ namespace Stockroom.Storage.Lite;
 /// <summary>
 /// A stream for LiteDB, which by itself never syncs. What is written is put in order on the medium: everything before the
 /// page that confirms a transaction, the log before the data file is touched, the data file before the log is emptied.
+/// LiteDB may dispose it as it likes; the file is closed by its owner alone.
 /// </summary>
-internal sealed class DurableStream(DiskFile file) : Stream
+internal sealed class DurableStream(DiskFile file, StoreFault fault) : Stream
 {
     private const int PageSize = 8192;
 
@@ -32,45 +33,62 @@ internal sealed class DurableStream(DiskFile file) : Stream
         set => file.Position = value;
     }
 
-    /// <summary>Returns when everything written is on the medium.</summary>
+    /// <summary>Returns when everything written is on the medium, or the fault is noted.</summary>
     public void SyncIfDirty()
     {
-        if (!_isDirty)
-            return;
-        file.Sync();
-        _isDirty = false;
+        if (_isDirty)
+            Change(file.Sync, isDirtyAfter: false);
     }
 
     public override void Flush() => SyncIfDirty();
 
-    public override int Read(byte[] buffer, int offset, int count) => file.Read(buffer, offset, count);
+    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
-    public override int Read(Span<byte> buffer) => file.Read(buffer);
+    public override int Read(Span<byte> buffer)
+    {
+        try
+        {
+            return file.Read(buffer);
+        }
+        catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
+        {
+            fault.Happened(e);
+            throw new StoreReadException(e);
+        }
+    }
 
     public override long Seek(long offset, SeekOrigin origin) => file.Seek(offset, origin);
 
     public override void SetLength(long value)
     {
         After?.SyncIfDirty();
-        file.SetLength(value);
-        _isDirty = true;
+        Change(() => file.SetLength(value), isDirtyAfter: true);
     }
 
-    public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
-
-    public override void Write(ReadOnlySpan<byte> buffer)
+    public override void Write(byte[] buffer, int offset, int count)
     {
         After?.SyncIfDirty();
-        if (buffer.Length == PageSize && buffer[ConfirmedAt] != 0)
+        if (count == PageSize && buffer[offset + ConfirmedAt] != 0)
             SyncIfDirty();
-        file.Write(buffer);
-        _isDirty = true;
+        Change(() => file.Write(buffer, offset, count), isDirtyAfter: true);
     }
 
-    protected override void Dispose(bool disposing)
+    /// <summary>Closes the file.</summary>
+    public void CloseFile() => file.Dispose();
+
+    // A write that fails is not reported to LiteDB: it and all that follow are dropped, and the store's owner is told.
+    private void Change(Action change, bool isDirtyAfter)
     {
-        if (disposing)
-            file.Dispose();
-        base.Dispose(disposing);
+        if (fault.HasHappened)
+            return;
+        try
+        {
+            change();
+            _isDirty = isDirtyAfter;
+        }
+        catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
+        {
+            fault.Happened(e);
+        }
     }
 }

@@ -17,13 +17,13 @@ internal sealed class LiteComparison
     public static LiteComparison Of(LiteStore store, JournalChain chain, BookIdentity identity)
     {
         var comparison = new LiteComparison(0);
-        if (store.Book != identity.Book)
+        if (store.ReadBook() != identity.Book)
         {
-            comparison.Findings.Add($"the LiteDB file belongs to another book ({store.Book ?? "it does not say which"}); put back the one that belongs here, or move it away to have it built anew from the journal");
+            comparison.Findings.Add($"the LiteDB file belongs to another book ({store.ReadBook() ?? "it does not say which"}); put back the one that belongs here, or move it away to have it built anew from the journal");
             return comparison;
         }
 
-        comparison.Compare(store.Entries(), chain);
+        comparison.Compare(store.ReadEntries(), chain);
         return comparison;
     }
 

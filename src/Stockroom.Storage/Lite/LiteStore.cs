@@ -11,113 +11,134 @@ internal sealed class LiteStore : IDisposable
     private const string Meta = "book";
     private const string MetaId = "identity";
 
+    // An engine that failed may hold a transaction whose finalizer throws and so ends the program: it is never collected.
+    private static readonly List<LiteEngine> Failed = [];
+
     private readonly DurableStream _data;
     private readonly DurableStream _log;
+    private readonly StoreFault _fault;
     private readonly LiteEngine _engine;
 
-    private LiteStore(DurableStream data, DurableStream log, LiteEngine engine)
-    {
-        _data = data;
-        _log = log;
-        _engine = engine;
-    }
+    private LiteStore(DurableStream data, DurableStream log, StoreFault fault, LiteEngine engine) =>
+        (_data, _log, _fault, _engine) = (data, log, fault, engine);
 
     /// <summary>Makes an empty store; the files must be new or empty.</summary>
+    /// <exception cref="IOException">The disk failed.</exception>
     public static LiteStore Make(IDisk disk, string data, string log, BookIdentity identity)
     {
-        var store = Start(disk.Open(data, Opening.WriteAlone), disk.Open(log, Opening.WriteAlone), readOnly: false);
-        store._engine.Insert(Meta, [new BsonDocument { ["_id"] = MetaId, ["book"] = identity.Book, ["format"] = identity.Format }], BsonAutoId.Int64);
-        store.Sync();
+        var store = Start(() => disk.Open(data, Opening.WriteAlone), () => disk.Open(log, Opening.WriteAlone), readOnly: false);
+        store.Change(e => e.Insert(Meta, [new BsonDocument { ["_id"] = MetaId, ["book"] = identity.Book, ["format"] = identity.Format }], BsonAutoId.Int64));
         return store;
     }
 
     /// <summary>Opens a store whose header was found to be LiteDB's.</summary>
+    /// <exception cref="IOException">The disk failed.</exception>
     public static LiteStore Open(IDisk disk, BookFiles files, bool readOnly)
     {
-        var data = disk.Open(files.Lite, readOnly ? Opening.Read : Opening.WriteAlone);
-        try
-        {
-            if (readOnly && !disk.FileExists(files.LiteLog))
-                return Start(data, new EmptyFile(), readOnly);
-            return Start(data, disk.Open(files.LiteLog, readOnly ? Opening.Read : Opening.WriteAlone), readOnly);
-        }
-        catch
-        {
-            data.Dispose();
-            throw;
-        }
+        var opening = readOnly ? Opening.Read : Opening.WriteAlone;
+        return Start(
+            () => disk.Open(files.Lite, opening),
+            () => readOnly && !disk.FileExists(files.LiteLog) ? new EmptyFile() : disk.Open(files.LiteLog, opening),
+            readOnly);
     }
 
     /// <summary>Identity of the book it belongs to; null if it says none.</summary>
-    public string? Book
+    public string? ReadBook()
     {
-        get
-        {
-            var document = Read(Meta).FirstOrDefault(d => d["_id"] == MetaId);
-            return document?["book"] is { IsString: true } book ? book.AsString : null;
-        }
+        var document = Read(Meta).FirstOrDefault(d => d["_id"] == MetaId);
+        return document?["book"] is { IsString: true } book ? book.AsString : null;
     }
 
     /// <summary>All entries' documents, read to the end.</summary>
-    public List<BsonDocument> Entries() => Read(EntryDocument.Collection);
+    public List<BsonDocument> ReadEntries() => Read(EntryDocument.Collection);
 
-    /// <summary>Stores a transaction's entries whole, durable when it returns.</summary>
-    public void Insert(IEnumerable<(Entry Entry, string Text, string Hash)> entries)
-    {
-        _engine.Insert(EntryDocument.Collection, entries.Select(e => EntryDocument.Of(e.Entry, e.Text, e.Hash)), BsonAutoId.Int64);
-        Sync();
-    }
+    /// <summary>Stores entries whole, durable when it returns.</summary>
+    /// <exception cref="IOException">The disk failed.</exception>
+    /// <exception cref="LiteException">LiteDB found its file damaged.</exception>
+    public void Insert(IEnumerable<(Entry Entry, string Text, string Hash)> entries) =>
+        Change(engine => engine.Insert(EntryDocument.Collection, entries.Select(e => EntryDocument.Of(e.Entry, e.Text, e.Hash)), BsonAutoId.Int64));
 
+    /// <summary>Closes it; what was acknowledged is in the journal, so a failure loses nothing.</summary>
     public void Dispose()
     {
         try
         {
             _engine.Dispose();
-            Sync();
+            _log.SyncIfDirty();
+            _data.SyncIfDirty();
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            Bury(_engine);
         }
         finally
         {
-            _data.Dispose();
-            _log.Dispose();
+            _data.CloseFile();
+            _log.CloseFile();
         }
     }
 
-    private static LiteStore Start(DiskFile dataFile, DiskFile logFile, bool readOnly)
+    private static LiteStore Start(Func<DiskFile> openData, Func<DiskFile> openLog, bool readOnly)
     {
-        var data = new DurableStream(dataFile);
-        var log = new DurableStream(logFile) { After = data };
-        data.After = log;
+        var fault = new StoreFault();
+        var dataFile = openData();
+        DiskFile? logFile = null;
         try
         {
-            var engine = new LiteEngine(new EngineSettings
-            {
-                DataStream = data,
-                LogStream = log,
-                Collation = Collation.Binary,
-                ReadOnly = readOnly,
-            });
-            return new LiteStore(data, log, engine);
+            logFile = openLog();
+            var data = new DurableStream(dataFile, fault);
+            var log = new DurableStream(logFile, fault) { After = data };
+            data.After = log;
+            var engine = new LiteEngine(new EngineSettings { DataStream = data, LogStream = log, Collation = Collation.Binary, ReadOnly = readOnly });
+            return new LiteStore(data, log, fault, engine);
         }
-        catch
+        catch (Exception e)
         {
-            data.Dispose();
-            log.Dispose();
+            dataFile.Dispose();
+            logFile?.Dispose();
+            if (e is StoreReadException)
+                fault.ThrowIfHappened();
             throw;
         }
     }
 
-    private void Sync()
+    private static void Bury(LiteEngine engine)
     {
-        _log.SyncIfDirty();
-        _data.SyncIfDirty();
+        lock (Failed)
+            Failed.Add(engine);
     }
 
-    private List<BsonDocument> Read(string collection)
+    private void Change(Func<LiteEngine, int> change) => Use(engine =>
+    {
+        change(engine);
+        _log.SyncIfDirty();
+        _data.SyncIfDirty();
+        return true;
+    });
+
+    private List<BsonDocument> Read(string collection) => Use(engine =>
     {
         var documents = new List<BsonDocument>();
-        using var reader = _engine.Query(collection, new Query());
+        using var reader = engine.Query(collection, new Query());
         while (reader.Read())
             documents.Add(reader.Current.AsDocument);
         return documents;
+    });
+
+    private T Use<T>(Func<LiteEngine, T> use)
+    {
+        try
+        {
+            _fault.ThrowIfHappened();
+            var result = use(_engine);
+            _fault.ThrowIfHappened();
+            return result;
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            Bury(_engine);
+            _fault.ThrowIfHappened();
+            throw;
+        }
     }
 }

@@ -1,0 +1,148 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using CsCheck;
+using Stockroom.Book.Encoding;
+using Stockroom.Book.Entries;
+using Stockroom.Book.Tests.Entries;
+
+namespace Stockroom.Book.Tests.Encoding;
+
+public sealed class EntryCodecTests
+{
+    // Texts that have broken other formats: line ends of every sort, quotes, leading and trailing space, nothing at all,
+    // controls, byte order mark, astral and combining characters, bidirectional marks, formulas, markup, escapes.
+    public static TheoryData<string> HostileTexts => new(
+        "",
+        " ",
+        "  two spaces each side  ",
+        "line\nline\r\nline\rline\u0085line\u2028line\u2029line",
+        "\0\u0001\u001b[31m\u007f\t\b",
+        "\"quoted\" \\back\\slash\\ \\u0041 </script>",
+        "\ufeffmark \u200b\u200e\u202e",
+        "e\u0301 \u00e9 \u00c5 \u212b \ufb01",
+        "\U0001D518 \U0001F9EA \U0010FFFF",
+        "=cmd|' /C calc'!A0",
+        "{\"number\":1}",
+        "null",
+        "1.50");
+
+    [Theory]
+    [MemberData(nameof(HostileTexts))]
+    public void Encode_EveryKindWithHostileText_ComesBackEqualInOneLine(string text)
+    {
+        foreach (var entry in EntrySamples.All(text))
+            AssertComesBack(entry);
+    }
+
+    [Fact]
+    public void Encode_EveryKindWithRandomTextsAndNumbers_ComesBackEqual() =>
+        Gen.Select(Gen.String.Where(IsWellFormed), Gen.Decimal).Sample(
+            (text, number) =>
+            {
+                foreach (var entry in EntrySamples.All(text, number))
+                    AssertComesBack(entry);
+            },
+            writeLine: TestContext.Current.TestOutputHelper!.WriteLine,
+            iter: 300);
+
+    [Theory]
+    [InlineData("1.50", "1.5")]
+    [InlineData("100", "100")]
+    [InlineData("100.000", "100")]
+    [InlineData("0.0", "0")]
+    [InlineData("-0.0", "0")]
+    [InlineData("-12.340", "-12.34")]
+    [InlineData("0.0000000000000000000000000001", "0.0000000000000000000000000001")]
+    [InlineData("79228162514264337593543950335", "79228162514264337593543950335")]
+    public void Encode_ADecimal_IsItsShortestExactText(string value, string expected)
+    {
+        var entry = new Weighed { GrossGrams = decimal.Parse(value) };
+        Assert.Contains($"\"gross_g\":{expected}}}", EntryCodec.Encode(entry), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Encode_AKnownEntry_IsThisText()
+    {
+        var id = ContainerId.AtOrAfter(0);
+        var entry = new Weighed
+        {
+            Number = 7,
+            Transaction = 3,
+            Container = id,
+            HappenedAt = new DateTimeOffset(2026, 5, 20, 14, 30, 0, TimeSpan.FromHours(2)),
+            RecordedAt = new DateTimeOffset(2026, 5, 20, 14, 30, 1, 250, TimeSpan.FromHours(2)),
+            By = "Zo\u00eb",
+            Previous = "ab",
+            GrossGrams = 150.250m,
+            ReadabilityGrams = 0.01m,
+        };
+        var expected = $$"""{"number":7,"transaction":3,"kind":"weighed","container":"{{id}}","happened_at":"2026-05-20T14:30:00+02:00","recorded_at":"2026-05-20T14:30:01.25+02:00","by":"Zoë","previous":"ab","gross_g":150.25,"readability_g":0.01}""";
+        Assert.Equal(expected, EntryCodec.Encode(entry));
+        Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(expected))), EntryCodec.HashOf(entry));
+    }
+
+    [Fact]
+    public void Decode_ATime_KeepsItsOffset()
+    {
+        foreach (var entry in EntrySamples.All())
+            Assert.True(EntryCodec.Decode(EntryCodec.Encode(entry)).HappenedAt.EqualsExact(entry.HappenedAt));
+    }
+
+    [Fact]
+    public void Encode_HalfASurrogatePair_IsRefusedRatherThanChanged() =>
+        Assert.Throws<BookRefusal>(() => EntryCodec.Encode(new Opened { By = "half \ud83e" }));
+
+    [Fact]
+    public void Decode_AnyMemberRenamedOrOfAnotherKind_IsRefused()
+    {
+        foreach (var entry in EntrySamples.All())
+        {
+            var text = EntryCodec.Encode(entry);
+            using var document = JsonDocument.Parse(text);
+            foreach (var member in document.RootElement.EnumerateObject())
+            {
+                var raw = $"\"{member.Name}\":{member.Value.GetRawText()}";
+                AssertRefused(text, raw, $"\"{member.Name}_\":{member.Value.GetRawText()}");
+                AssertRefused(text, raw, $"\"{member.Name}\":{{\"x\":1}}");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("[]")]
+    [InlineData("{}")]
+    [InlineData("{\"number\":1,\"number\":1}")]
+    [InlineData("{\"number\":1,\"transaction\":1,\"kind\":\"vanished\"}")]
+    public void Decode_WhatIsNotAnEntry_IsRefused(string text) => Assert.Throws<FormatException>(() => EntryCodec.Decode(text));
+
+    private static void AssertRefused(string original, string member, string instead)
+    {
+        Assert.Contains(member, original, StringComparison.Ordinal);
+        var changed = original.Replace(member, instead, StringComparison.Ordinal);
+        Assert.NotEmpty(Assert.Throws<FormatException>(() => EntryCodec.Decode(changed)).Message);
+    }
+
+    private static void AssertComesBack(Entry entry)
+    {
+        var text = EntryCodec.Encode(entry);
+        Assert.DoesNotContain('\n', text);
+        Assert.DoesNotContain('\r', text);
+        Assert.DoesNotContain('\0', text);
+        var back = EntryCodec.Decode(text);
+        Assert.Equal(text, EntryCodec.Encode(back));
+        Assert.Equal(WithoutLists(entry), WithoutLists(back));
+        Assert.Equal((entry as Received)?.Parts, (back as Received)?.Parts);
+        Assert.Equal((entry as Corrected)?.Changes, (back as Corrected)?.Changes);
+    }
+
+    // Records compare lists by reference, so these are compared by themselves.
+    private static Entry WithoutLists(Entry entry) => entry switch
+    {
+        Received r => r with { Parts = null },
+        Corrected c => c with { Changes = [] },
+        _ => entry,
+    };
+
+    private static bool IsWellFormed(string text) => text == System.Text.Encoding.UTF8.GetString(System.Text.Encoding.UTF8.GetBytes(text));
+}

@@ -1,3 +1,4 @@
+using QRCoder;
 using Stockroom.Labels.Codes;
 using Stockroom.Labels.Drawings;
 
@@ -74,6 +75,25 @@ public sealed class QrSymbolTests
         var symbols = Enumerable.Range(22, 20).Select(mm => QrSymbol.Fit("K7F2-9T", Words, mm)!).ToList();
 
         Assert.All(symbols.GroupBy(s => (s.Text, s.ErrorCorrection)), g => Assert.Equal(g.Select(s => s.ModuleMm).Order(), g.Select(s => s.ModuleMm)));
+    }
+
+    [Theory]
+    [InlineData('L', QRCodeGenerator.ECCLevel.L)]
+    [InlineData('M', QRCodeGenerator.ECCLevel.M)]
+    [InlineData('Q', QRCodeGenerator.ECCLevel.Q)]
+    public void Capacity_OfEveryLength_IsThatOfTheGenerator(char level, QRCodeGenerator.ECCLevel correction)
+    {
+        foreach (var filler in "aA")
+        {
+            for (var length = 1; length <= 400; length++)
+            {
+                var text = new string(filler, length);
+                using var data = QRCodeGenerator.GenerateQrCode(text, correction);
+                var modules = data.ModuleMatrix.Count - 8;
+
+                Assert.Equal(modules <= 57 ? modules : null, QrCapacity.ModulesFor(text, level));
+            }
+        }
     }
 
     [Fact]

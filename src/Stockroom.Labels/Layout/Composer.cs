@@ -24,7 +24,7 @@ internal sealed class Composer(LabelContent content, LabelStock stock)
         }
 
         var code = content.CodeFor(plan.CodeEdgeMm);
-        if (!content.HasHazards && !content.IsShort(plan.Portion))
+        if (!content.HasHazards && content.Remark(plan.Portion) is null)
         {
             return (frame.Drawn(), code);
         }

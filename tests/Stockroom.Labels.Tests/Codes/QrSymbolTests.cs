@@ -81,18 +81,21 @@ public sealed class QrSymbolTests
     [InlineData('L', QRCodeGenerator.ECCLevel.L)]
     [InlineData('M', QRCodeGenerator.ECCLevel.M)]
     [InlineData('Q', QRCodeGenerator.ECCLevel.Q)]
-    public void Capacity_OfEveryLength_IsThatOfTheGenerator(char level, QRCodeGenerator.ECCLevel correction)
+    public void Capacity_AtEveryStep_IsThatOfTheGenerator(char level, QRCodeGenerator.ECCLevel correction)
     {
+        // On both sides of every step from one version to the next, wherever the table puts it.
         foreach (var filler in "aA")
         {
-            for (var length = 1; length <= 400; length++)
+            var steps = Enumerable.Range(1, 400).Where(n => At(n) != At(n + 1)).SelectMany(n => new[] { n, n + 1 });
+            foreach (var length in steps.Append(1))
             {
-                var text = new string(filler, length);
-                using var data = QRCodeGenerator.GenerateQrCode(text, correction);
-                var modules = data.ModuleMatrix.Count - 8;
+                using var data = QRCodeGenerator.GenerateQrCode(new string(filler, length), correction);
+                var modules = data.ModuleMatrix.Count - (2 * QrSymbol.QuietModules);
 
-                Assert.Equal(modules <= 57 ? modules : null, QrCapacity.ModulesFor(text, level));
+                Assert.Equal(modules <= 57 ? modules : null, At(length));
             }
+
+            int? At(int length) => QrCapacity.ModulesFor(new string(filler, length), level);
         }
     }
 

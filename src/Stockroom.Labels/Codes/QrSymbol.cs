@@ -40,7 +40,7 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
         {
             foreach (var text in QrText.From(id, words))
             {
-                foreach (var level in Levels)
+                foreach (var level in "QML")
                 {
                     if (LargestThatFits(text, level, edgeMm, dots) is { } symbol)
                     {
@@ -61,41 +61,38 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
         return new Group("QR", new Box(topLeft.X, topLeft.Y, EdgeMm, EdgeMm), [new FilledPath(path, Ink.Black)]);
     }
 
-    private static readonly QRCodeGenerator.ECCLevel[] Levels =
-        [QRCodeGenerator.ECCLevel.Q, QRCodeGenerator.ECCLevel.M, QRCodeGenerator.ECCLevel.L];
-
-    private static QrSymbol? LargestThatFits(string text, QRCodeGenerator.ECCLevel level, double edgeMm, int leastDots)
+    private static QrSymbol? LargestThatFits(string text, char level, double edgeMm, int leastDots)
     {
-        QRCodeData data;
-        try
-        {
-            data = QRCodeGenerator.GenerateQrCode(text, level, forceUtf8: false, utf8BOM: false, QRCodeGenerator.EciMode.Default);
-        }
-        catch (QRCoder.Exceptions.DataTooLongException)
+        if (QrCapacity.ModulesFor(text, level) is not { } count)
         {
             return null;
         }
 
-        using (data)
+        var dots = (int)Math.Floor((edgeMm / (count + (2 * QuietModules)) / DotMm) + 1e-9);
+        return dots < leastDots ? null : new QrSymbol(text, Matrix(text, level), dots * DotMm, level);
+    }
+
+    private static bool[,] Matrix(string text, char level)
+    {
+        var correction = level switch
         {
-            // The library's matrix already carries its own quiet zone of four modules.
-            var count = data.ModuleMatrix.Count - (2 * QuietModules);
-            var dots = (int)Math.Floor((edgeMm / (count + (2 * QuietModules)) / DotMm) + 1e-9);
-            if (dots < leastDots)
-            {
-                return null;
-            }
+            'Q' => QRCodeGenerator.ECCLevel.Q,
+            'M' => QRCodeGenerator.ECCLevel.M,
+            _ => QRCodeGenerator.ECCLevel.L,
+        };
+        using var data = QRCodeGenerator.GenerateQrCode(text, correction, forceUtf8: false, utf8BOM: false, QRCodeGenerator.EciMode.Default);
 
-            var modules = new bool[count, count];
-            for (var row = 0; row < count; row++)
+        // The library's matrix already carries its own quiet zone of four modules.
+        var count = data.ModuleMatrix.Count - (2 * QuietModules);
+        var modules = new bool[count, count];
+        for (var row = 0; row < count; row++)
+        {
+            for (var column = 0; column < count; column++)
             {
-                for (var column = 0; column < count; column++)
-                {
-                    modules[row, column] = data.ModuleMatrix[row + QuietModules][column + QuietModules];
-                }
+                modules[row, column] = data.ModuleMatrix[row + QuietModules][column + QuietModules];
             }
-
-            return new QrSymbol(text, modules, dots * DotMm, level.ToString()[0]);
         }
+
+        return modules;
     }
 }

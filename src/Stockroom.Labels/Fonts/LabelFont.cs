@@ -58,5 +58,8 @@ public sealed class LabelFont
         return em * sizeMm;
     }
 
+    /// <summary>Width of one character at a type size of 1.</summary>
+    public double WidthMm(System.Text.Rune character) => _advances.GetValueOrDefault(character.Value, 1.0);
+
     private static LabelFont Load(string name) => new(EmbeddedFile.Bytes("Fonts." + name));
 }

@@ -4,27 +4,46 @@ using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>Sets a label by one plan, all of it or not at all.</summary>
-internal static class Composer
+/// <summary>Sets one label on one stock by any plan, all of it or not at all.</summary>
+internal sealed class Composer(LabelContent content, LabelStock stock)
 {
-    public static (IReadOnlyList<DrawingItem> Items, QrSymbol? Code)? Compose(LabelContent content, LabelStock stock, Plan plan)
+    private readonly Dictionary<(double CodeEdge, double Detail, Portion Portion), FlowArea?> _frames = [];
+
+    public (IReadOnlyList<DrawingItem> Items, QrSymbol? Code)? Compose(Plan plan)
     {
-        var label = new Box(0, 0, stock.LabelWidthMm, stock.LabelHeightMm);
-        var flow = new FlowArea(label.Inset(stock.PaddingMm));
-        var gap = Math.Clamp(flow.Area.Height * 0.035, 0.6, 3);
-        var code = content.CodeFor(plan.CodeEdgeMm);
-        CodeBlock.Place(flow, content, code, stock.PaddingMm);
-        if (!DetailsBlock.Place(flow, content, plan, gap) || !HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion))
+        // Code, name and particulars are the same for all plans that differ in the hazards only.
+        var key = (plan.CodeEdgeMm, plan.DetailMm, plan.Portion);
+        if (!_frames.TryGetValue(key, out var frame))
+        {
+            _frames[key] = frame = Frame(plan);
+        }
+
+        if (frame is null)
         {
             return null;
         }
 
-        if (!content.HasHazards && !content.IsShort(plan.Portion))
+        var code = content.CodeFor(plan.CodeEdgeMm);
+        if (!content.HasHazards && content.Remark(plan.Portion) is null)
         {
-            return (flow.Drawn(), code);
+            return (frame.Drawn(), code);
         }
 
+        var flow = frame.Copy();
+        var gap = Gap(flow);
         flow.Y += gap;
         return HazardBlock.Place(flow, content, plan, gap) ? (flow.Drawn(), code) : null;
     }
+
+    private FlowArea? Frame(Plan plan)
+    {
+        var flow = new FlowArea(new Box(0, 0, stock.LabelWidthMm, stock.LabelHeightMm).Inset(stock.PaddingMm));
+        CodeBlock.Place(flow, content, content.CodeFor(plan.CodeEdgeMm), stock.PaddingMm);
+        return DetailsBlock.Place(flow, content, plan.Portion, plan.DetailMm, Gap(flow))
+            && HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion)
+                ? flow
+                : null;
+    }
+
+    private static double Gap(FlowArea flow) => Math.Clamp(flow.Area.Height * 0.035, 0.6, 3);
 }

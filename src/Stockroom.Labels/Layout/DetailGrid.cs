@@ -47,11 +47,11 @@ internal sealed record DetailGrid(IReadOnlyList<DetailCell> Cells, int Count)
                 cells.Add(new DetailCell(row, x, detail.Label, Face.Regular));
             }
 
-            cells.Add(new DetailCell(row, x + labelWidth, lines[0], Face.Bold));
+            cells.Add(new DetailCell(row, x + labelWidth, value.Text[lines[0]], Face.Bold));
             used[row] = lines.Count > 1 ? columns : used[row] + span;
             foreach (var line in lines.Skip(1))
             {
-                cells.Add(new DetailCell(used.Count, x + labelWidth, line, Face.Bold));
+                cells.Add(new DetailCell(used.Count, x + labelWidth, value.Text[line], Face.Bold));
                 used.Add(columns);
             }
         }

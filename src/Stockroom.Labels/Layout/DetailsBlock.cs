@@ -9,23 +9,23 @@ internal static class DetailsBlock
     private const double RuleMm = 0.2;
 
     /// <summary>Sets the foot upwards from the bottom and raises <see cref="FlowArea.Bottom"/>; false where it does not fit.</summary>
-    public static bool Place(FlowArea flow, LabelContent content, Plan plan, double gap)
+    public static bool Place(FlowArea flow, LabelContent content, Portion portion, double size, double gap)
     {
-        var details = content.Details.Take(plan.Portion.Details).ToList();
-        var footnotes = content.Footnotes.Take(plan.Portion.Footnotes).ToList();
+        var details = content.Details.Take(portion.Details).ToList();
+        var footnotes = content.Footnotes.Take(portion.Footnotes).ToList();
         if (details.Count == 0 && footnotes.Count == 0)
         {
             return true;
         }
 
-        var size = plan.DetailMm;
         var smallPrint = Math.Max(LabelDesign.SmallestTypeMm, size * 0.8);
+        var smallText = new Paragraph(string.Join(" · ", footnotes), Face.Regular);
         var right = flow.Area.Right;
         for (var attempt = 0; attempt < 2; attempt++)
         {
             var width = right - flow.Area.Left;
             var rows = DetailGrid.Of(details, size, width);
-            var notes = new Paragraph(string.Join(" · ", footnotes), Face.Regular).Lines(smallPrint, _ => width);
+            var notes = smallText.Lines(smallPrint, _ => width);
             if (rows is null || notes is null)
             {
                 return false;
@@ -33,7 +33,8 @@ internal static class DetailsBlock
 
             var step = size * FlowArea.LineSpacing;
             var noteStep = smallPrint * FlowArea.LineSpacing;
-            var height = (rows.Count * step) + (notes.Count * noteStep) + (gap * 0.5) + RuleMm;
+            var noteGap = rows.Count > 0 && notes.Count > 0 ? gap * 0.25 : 0;
+            var height = (rows.Count * step) + (notes.Count * noteStep) + noteGap + (gap * 0.5) + RuleMm;
             var top = flow.Area.Bottom - height;
             if (flow.Free(top, height).To < right)
             {
@@ -54,10 +55,10 @@ internal static class DetailsBlock
                 Run(flow, cell.Text, cell.Face, size, cell.X, y + (cell.Row * step));
             }
 
-            y += rows.Count * step;
+            y += (rows.Count * step) + noteGap;
             foreach (var line in notes)
             {
-                Run(flow, line, Face.Regular, smallPrint, 0, y);
+                Run(flow, smallText.Text[line], Face.Regular, smallPrint, 0, y);
                 y += noteStep;
             }
 

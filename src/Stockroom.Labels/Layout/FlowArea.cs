@@ -13,8 +13,17 @@ internal sealed class FlowArea(Box area)
 
     private readonly List<Box> _left = [];
     private readonly List<Box> _right = [];
-
     private readonly List<Func<DrawingItem>> _items = [];
+
+    /// <summary>Another area that begins as full as this one.</summary>
+    public FlowArea Copy()
+    {
+        var copy = new FlowArea(Area) { Y = Y, Bottom = Bottom, LeftBottom = LeftBottom };
+        copy._left.AddRange(_left);
+        copy._right.AddRange(_right);
+        copy._items.AddRange(_items);
+        return copy;
+    }
 
     /// <summary>Adds what is drawn only once the whole label is found to fit.</summary>
     public void Add(Func<DrawingItem> item) => _items.Add(item);
@@ -104,7 +113,7 @@ internal sealed class FlowArea(Box area)
         for (var i = 0; i < lines.Count; i++)
         {
             var (line, at) = (lines[i], new Position(starts[i].X, starts[i].Y + ascent));
-            Add(() => new TextRun(line, paragraph.Face, sizeMm, at));
+            Add(() => new TextRun(paragraph.Text[line], paragraph.Face, sizeMm, at));
             Y = starts[i].Y + step;
         }
 

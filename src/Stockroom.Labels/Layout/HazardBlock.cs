@@ -37,7 +37,7 @@ internal static class HazardBlock
         }
 
         return Statements(flow, precautions, plan.StatementMm, least)
-            && (!content.IsShort(plan.Portion) || flow.Set(LabelContent.Incomplete, plan.StatementMm));
+            && (content.Remark(plan.Portion) is not { } remark || flow.Set(remark, plan.StatementMm));
     }
 
     private static bool Cluster(FlowArea flow, LabelContent content, Plan plan, double gap, bool beside)

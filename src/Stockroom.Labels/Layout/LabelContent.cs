@@ -6,6 +6,9 @@ namespace Stockroom.Labels.Layout;
 /// <summary>A label's text, cleaned and cut for setting, once for all the sizes that are tried.</summary>
 internal sealed class LabelContent
 {
+    private static readonly Paragraph HazardsShort = new("Not all hazards are shown: see the full label.", Face.Bold);
+    private static readonly Paragraph PrecautionsShort = new("Not all precautions are shown: see the full label.", Face.Bold);
+
     private readonly Dictionary<double, QrSymbol?> _codes = [];
     private readonly Dictionary<string, Paragraph> _joined = [];
 
@@ -85,12 +88,16 @@ internal sealed class LabelContent
         return code;
     }
 
-    /// <summary>Stands on a label that does not show all its hazards, so that no one takes it for the whole.</summary>
-    public static Paragraph Incomplete { get; } = new("Not all hazards are shown: see the full label.", Face.Bold);
+    /// <summary>Stands on a label that leaves out a hazard or what to do about it, so that no one takes it for the whole; null on a whole one.</summary>
+    public Paragraph? Remark(Portion portion)
+    {
+        if (portion.Pictograms < Pictograms.Count || portion.Hazards < Hazards.Count || portion.Extra < Extra.Count)
+        {
+            return HazardsShort;
+        }
 
-    /// <summary>True where the portion leaves out a hazard or what to do about it.</summary>
-    public bool IsShort(Portion portion) => portion.Pictograms < Pictograms.Count || portion.Extra < Extra.Count
-        || portion.Hazards < Hazards.Count || portion.Precautions < Precautions.Count;
+        return portion.Precautions < Precautions.Count ? PrecautionsShort : null;
+    }
 
     /// <summary>The name, cut to a number of characters where need be.</summary>
     public Paragraph Name(int length) => length >= TitleText.Length

@@ -35,18 +35,19 @@ internal static class LabelSearch
 
     private static LabelFit? Try(LabelContent content, LabelStock stock, Portion portion)
     {
+        var composer = new Composer(content, stock);
         var room = (stock.LabelWidthMm - (2 * stock.PaddingMm)) * (stock.LabelHeightMm - stock.PaddingMm);
         bool Roomy(Plan plan) => content.LeastAreaMm2(plan) <= room;
 
         // What does not fit at the smallest sizes is not worth trying at all the others.
-        if (!Plans.Tightest(content, stock, portion).Any(p => Roomy(p) && Composer.Compose(content, stock, p) is not null))
+        if (!Plans.Tightest(content, stock, portion).Any(p => Roomy(p) && composer.Compose(p) is not null))
         {
             return null;
         }
 
         foreach (var plan in Plans.For(content, stock, portion).Where(Roomy))
         {
-            if (Composer.Compose(content, stock, plan) is { } done)
+            if (composer.Compose(plan) is { } done)
             {
                 return Fit(content, stock, plan, done.Items, done.Code);
             }

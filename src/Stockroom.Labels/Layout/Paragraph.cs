@@ -9,20 +9,25 @@ internal sealed class Paragraph
 
     private readonly List<Piece> _pieces = [];
     private readonly LabelFont _font;
+    private readonly double _spaceEm;
 
     public Paragraph(string text, Face face)
     {
-        Text = text;
+        Text = string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         Face = face;
         _font = LabelFont.Of(face);
-        WidthEm = _font.WidthMm(text, 1);
-        SpaceEm = _font.WidthMm(" ", 1);
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        _spaceEm = _font.WidthMm(" ", 1);
+        WidthEm = _font.WidthMm(Text, 1);
+        var from = 0;
+        while (from < Text.Length)
         {
-            Cut(word);
+            var space = Text.IndexOf(' ', from);
+            var to = space < 0 ? Text.Length : space;
+            Cut(from, to);
+            from = to + 1;
         }
 
-        LongestPieceEm = _pieces.Count == 0 ? 0 : _pieces.Max(p => LongestPartEm(p.Text));
+        LongestPieceEm = _pieces.Count == 0 ? 0 : _pieces.Max(p => LongestPartEm(Text.AsSpan(p.From, p.To - p.From)));
     }
 
     public string Text { get; }
@@ -31,125 +36,109 @@ internal sealed class Paragraph
 
     public bool IsEmpty => _pieces.Count == 0;
 
-    /// <summary>Width of the widest part that only a cut between two letters can divide.</summary>
-    public double LongestPieceEm { get; }
-
-    private double SpaceEm { get; }
-
     /// <summary>Set width on one line, in ems.</summary>
     public double WidthEm { get; }
 
+    /// <summary>Width of the widest part that only a cut between two letters can divide.</summary>
+    public double LongestPieceEm { get; }
+
     /// <summary>
-    /// The lines at a type size. <paramref name="widthOf"/> gives the room in millimetres of line 0, 1, 2 ... ;
-    /// zero or less ends the setting and returns null.
+    /// The lines at a type size, as ranges of <see cref="Text"/>. <paramref name="widthOf"/> gives the room in millimetres of
+    /// line 0, 1, 2 ... ; zero or less ends the setting and returns null.
     /// </summary>
-    public IReadOnlyList<string>? Lines(double sizeMm, Func<int, double> widthOf)
+    public List<Range>? Lines(double sizeMm, Func<int, double> widthOf)
     {
-        var lines = new List<string>();
-        var queue = new Queue<Piece>(_pieces);
+        var lines = new List<Range>();
+        var next = 0;
         Piece? rest = null;
-        while (rest is not null || queue.Count > 0)
+        while (rest is not null || next < _pieces.Count)
         {
-            var room = widthOf(lines.Count) / sizeMm;
-            if (room <= 0)
+            var room = (widthOf(lines.Count) / sizeMm) + 1e-9;
+            if (room <= 1e-9)
             {
                 return null;
             }
 
-            var (line, used) = (string.Empty, 0.0);
-            while (rest is not null || queue.Count > 0)
+            var first = rest ?? _pieces[next];
+            next += rest is null ? 1 : 0;
+            rest = null;
+            if (first.Em > room)
             {
-                var piece = rest ?? queue.Peek();
-                var space = line.Length > 0 && piece.SpaceBefore ? SpaceEm : 0;
-                if (used + space + piece.Em <= room + 1e-9)
+                var at = FitsBefore(first, room);
+                if (at == first.From)
                 {
-                    line += (space > 0 ? " " : string.Empty) + piece.Text;
-                    used += space + piece.Em;
-                    Consume();
+                    return null;
                 }
-                else if (line.Length > 0)
-                {
-                    break;
-                }
-                else
-                {
-                    var (head, tail) = Split(piece, room);
-                    if (head is null)
-                    {
-                        return null;
-                    }
 
-                    line = head;
-                    Consume();
-                    rest = tail;
-                    break;
-                }
+                lines.Add(first.From..at);
+                rest = new Piece(at, first.To, _font.WidthMm(Text.AsSpan(at, first.To - at), 1), SpaceBefore: false);
+                continue;
             }
 
-            lines.Add(line);
+            var (used, end) = (first.Em, first.To);
+            while (next < _pieces.Count)
+            {
+                var piece = _pieces[next];
+                used += piece.Em + (piece.SpaceBefore ? _spaceEm : 0);
+                if (used > room)
+                {
+                    break;
+                }
+
+                end = piece.To;
+                next++;
+            }
+
+            lines.Add(first.From..end);
         }
 
         return lines;
-
-        void Consume()
-        {
-            if (rest is null)
-            {
-                queue.Dequeue();
-            }
-            else
-            {
-                rest = null;
-            }
-        }
     }
 
-    private void Cut(string word)
+    /// <summary>Cuts a word behind hyphens that stand between letters, as in "water-reactive"; "2-methyl" stays whole.</summary>
+    private void Cut(int from, int to)
     {
-        // A hyphen between letters is a good place to break, as in "water-reactive"; "2-methyl" is not.
-        var from = 0;
-        for (var i = 3; i < word.Length - 3; i++)
+        var (start, isFirst) = (from, true);
+        for (var i = from + 3; i < to - 3; i++)
         {
-            if (word[i] == '-' && char.IsLetter(word[i - 1]) && char.IsLetter(word[i - 2]) && char.IsLetter(word[i + 1]))
+            if (Text[i] == '-' && char.IsLetter(Text[i - 1]) && char.IsLetter(Text[i - 2]) && char.IsLetter(Text[i + 1]))
             {
-                Add(word[from..(i + 1)], from == 0);
-                from = i + 1;
+                Add(start, i + 1, isFirst);
+                (start, isFirst) = (i + 1, false);
             }
         }
 
-        Add(word[from..], from == 0);
+        Add(start, to, isFirst);
     }
 
-    private void Add(string text, bool spaceBefore) => _pieces.Add(new Piece(text, _font.WidthMm(text, 1), spaceBefore));
+    private void Add(int from, int to, bool spaceBefore) =>
+        _pieces.Add(new Piece(from, to, _font.WidthMm(Text.AsSpan(from, to - from), 1), spaceBefore));
 
-    /// <summary>Cuts a piece that is wider than a whole line, behind a bracket, comma or hyphen where one is near.</summary>
-    private (string? Head, Piece? Tail) Split(Piece piece, double room)
+    /// <summary>Where to cut a piece that is wider than a whole line: behind a bracket, comma or hyphen if there is one.</summary>
+    private int FitsBefore(Piece piece, double room)
     {
-        var (fits, good, em) = (0, 0, 0.0);
-        foreach (var rune in piece.Text.EnumerateRunes())
+        var (fits, good, em) = (piece.From, piece.From, 0.0);
+        foreach (var rune in Text.AsSpan(piece.From, piece.To - piece.From).EnumerateRunes())
         {
-            em += _font.WidthMm(rune.ToString(), 1);
+            em += _font.WidthMm(rune);
             if (em > room)
             {
                 break;
             }
 
             fits += rune.Utf16SequenceLength;
-            good = IsGoodBreak(piece.Text, fits) ? fits : good;
+            good = IsGoodBreak(Text, fits) ? fits : good;
         }
 
-        var at = good > 0 ? good : fits;
-        return at == 0
-            ? (null, null)
-            : (piece.Text[..at], new Piece(piece.Text[at..], _font.WidthMm(piece.Text.AsSpan(at), 1), SpaceBefore: false));
+        return good > piece.From ? good : fits;
     }
 
-    private double LongestPartEm(string text)
+    private double LongestPartEm(ReadOnlySpan<char> text)
     {
         var (longest, em, at) = (0.0, 0.0, 0);
         foreach (var rune in text.EnumerateRunes())
         {
-            em += _font.WidthMm(rune.ToString(), 1);
+            em += _font.WidthMm(rune);
             at += rune.Utf16SequenceLength;
             longest = Math.Max(longest, em);
             em = IsGoodBreak(text, at) ? 0 : em;
@@ -159,8 +148,8 @@ internal sealed class Paragraph
     }
 
     /// <summary>Behind a bracket, hyphen or comma of a long chemical name, unless another one follows.</summary>
-    private static bool IsGoodBreak(string text, int at) =>
+    private static bool IsGoodBreak(ReadOnlySpan<char> text, int at) =>
         BreakAfter.Contains(text[at - 1]) && (at >= text.Length || !BreakAfter.Contains(text[at]));
 
-    private sealed record Piece(string Text, double Em, bool SpaceBefore);
+    private sealed record Piece(int From, int To, double Em, bool SpaceBefore);
 }

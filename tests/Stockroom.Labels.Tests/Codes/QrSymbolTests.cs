@@ -1,3 +1,4 @@
+using QRCoder;
 using Stockroom.Labels.Codes;
 using Stockroom.Labels.Drawings;
 
@@ -74,6 +75,28 @@ public sealed class QrSymbolTests
         var symbols = Enumerable.Range(22, 20).Select(mm => QrSymbol.Fit("K7F2-9T", Words, mm)!).ToList();
 
         Assert.All(symbols.GroupBy(s => (s.Text, s.ErrorCorrection)), g => Assert.Equal(g.Select(s => s.ModuleMm).Order(), g.Select(s => s.ModuleMm)));
+    }
+
+    [Theory]
+    [InlineData('L', QRCodeGenerator.ECCLevel.L)]
+    [InlineData('M', QRCodeGenerator.ECCLevel.M)]
+    [InlineData('Q', QRCodeGenerator.ECCLevel.Q)]
+    public void Capacity_AtEveryStep_IsThatOfTheGenerator(char level, QRCodeGenerator.ECCLevel correction)
+    {
+        // On both sides of every step from one version to the next, wherever the table puts it.
+        foreach (var filler in "aA")
+        {
+            var steps = Enumerable.Range(1, 400).Where(n => At(n) != At(n + 1)).SelectMany(n => new[] { n, n + 1 });
+            foreach (var length in steps.Append(1))
+            {
+                using var data = QRCodeGenerator.GenerateQrCode(new string(filler, length), correction);
+                var modules = data.ModuleMatrix.Count - (2 * QrSymbol.QuietModules);
+
+                Assert.Equal(modules <= 57 ? modules : null, At(length));
+            }
+
+            int? At(int length) => QrCapacity.ModulesFor(new string(filler, length), level);
+        }
     }
 
     [Fact]

@@ -68,8 +68,10 @@ public sealed class LabelGeometryTests
             Assert.All(text.Extra, e => Assert.Contains(Geometry.Solid(e), words));
             Assert.Contains(text.Id ?? QrText.Sample, words);
             Assert.Equal(text.SignalWord is null, !words.Contains(text.SignalWord ?? "Danger"));
-            var isShort = leftOff.Any(l => l.Contains("statement") || l.StartsWith("pictogram", StringComparison.Ordinal));
-            Assert.Equal(isShort, words.Contains("Notallhazardsareshown"));
+            var hazardsShort = leftOff.Any(l => l.StartsWith("hazard statement", StringComparison.Ordinal) || l.StartsWith("pictogram", StringComparison.Ordinal));
+            var precautionsShort = leftOff.Any(l => l.StartsWith("precautionary", StringComparison.Ordinal));
+            Assert.Equal(hazardsShort, words.Contains("Notallhazardsareshown"));
+            Assert.Equal(precautionsShort && !hazardsShort, words.Contains("Notallprecautionsareshown"));
         }
     }
 

@@ -99,6 +99,21 @@ public sealed partial class PdfRendererTests
     }
 
     [Fact]
+    public void Clipping_EndsWithItsItems()
+    {
+        var square = new FilledPath(new PathBuilder().Rectangle(new Box(0, 0, 20, 20)).Build(), Ink.Black);
+        var line = new StrokedPath(new PathBuilder().Move(0, 30).Line(40, 30).Build(), Ink.Red, 2);
+        using var pdf = PdfDocument.Open(Bytes([new Drawing(50, 50, [new Clipped(new Box(5, 5, 10, 10), [square]), line])]));
+        var operators = pdf.GetPage(1).Operations.Select(o => o.Operator).ToList();
+
+        var clip = operators.FindIndex(o => o is "W" or "W*");
+        var restore = operators.FindIndex(clip, o => o == "Q");
+        Assert.InRange(operators.FindIndex(o => o is "f" or "f*"), clip, restore);
+        Assert.True(operators.FindIndex(o => o == "S") > restore);
+        Assert.Contains("w", operators);
+    }
+
+    [Fact]
     public void NoPages_AreRefused() => Assert.Throws<ArgumentException>(() => Bytes([]));
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class PictogramTests
     [Fact]
     public void ContactSheet_ShowsAllNineLargeAndSmall()
     {
-        double[] sides = [30, 16, 10, 5];
+        double[] sides = [30, 14, 10, 5];
         var items = new List<DrawingItem>();
         for (var i = 0; i < 9; i++)
         {
@@ -69,7 +69,7 @@ public sealed class PictogramTests
             items.Add(new TextRun($"{code} {Pictogram.NameOf(code)}", Face.Regular, 3, new Position(x, y + 48)));
             for (var s = 1; s < sides.Length; s++)
             {
-                items.Add(Pictogram.Draw(code, sides[s], new Position(12 + (i * 20.5) - (s == 1 ? 1 : 0), 182 + (s * 24))));
+                items.Add(Pictogram.Draw(code, sides[s], new Position(12 + (i * 20.5), 182 + (s * 24))));
             }
         }
 

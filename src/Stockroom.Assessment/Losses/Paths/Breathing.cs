@@ -50,10 +50,10 @@ public sealed class Breathing : ILossPath
             return null;
         var expelled = state.Headspace.CubicMetres * ((swing / state.Temperature.Kelvin) + ((pWarm - pCool) / (LossState.Atmosphere.Pascals - pWarm)) + Barometer);
         var leaves = new List<Leaving>();
-        foreach (var v in atWarm.Where(v => v.Pressure.IsKnown && v.Gas.MolarMass is not null))
+        foreach (var v in atWarm.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null))
         {
             var driving = Math.Max(0, v.Pressure.Value!.Value.Pascals - state.Outside(v.Gas).Pascals);
-            var c = GasLaw.Concentration(new Pressure(driving), v.Gas.MolarMass!.Value, warm).KilogramsPerCubicMetre;
+            var c = GasLaw.Concentration(new Pressure(driving), state.Facts.MolarMass(v.Gas)!.Value, warm).KilogramsPerCubicMetre;
             var rate = new MassRate(c * expelled / 86400);
             var band = Band.Around(rate, Model.And(v.Pressure.Spread));
             leaves.Add(new Leaving(v.Part, new Band<MassRate>(conducts.Low ? band.Low : default, conducts.Expected ? band.Expected : default, band.High)));

@@ -32,9 +32,9 @@ internal static class ForecastBuilder
     private static Forecast WithAmounts(Forecast forecast, Situation situation, PropertyFacts facts, LossNetwork network)
     {
         var elapsed = Span.FromDays(forecast.On.DayNumber - situation.AmountOn.DayNumber);
-        var slow = Trajectory.Follow(situation, facts, b => b.Low);
         var expected = Trajectory.Follow(situation, facts, b => b.Expected);
-        var fast = Trajectory.Follow(situation, facts, b => b.High);
+        var slow = Paced(expected, network.Total, network.Total.Low) ?? Trajectory.Follow(situation, facts, b => b.Low);
+        var fast = Paced(expected, network.Total, network.Total.High) ?? Trajectory.Follow(situation, facts, b => b.High);
         return forecast with
         {
             LossRate = network.Total,
@@ -44,6 +44,10 @@ internal static class ForecastBuilder
             Air = AirForecasts.Of(situation, facts, network.Total),
         };
     }
+
+    // The ends of the band take the expected course at the pace of their rate today; null where nothing is expected to leave.
+    private static Trajectory? Paced(Trajectory expected, Band<MassRate> total, MassRate end) =>
+        total.Expected.KilogramsPerSecond > 0 ? expected.Paced(new Fraction(end / total.Expected)) : null;
 
     /// <summary>A day so long after another; null for never.</summary>
     internal static DateOnly? Date(DateOnly from, Span? after) =>

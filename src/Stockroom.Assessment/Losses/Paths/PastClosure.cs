@@ -37,7 +37,7 @@ public sealed class PastClosure : ILossPath
         var known = state.Vapour.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null).ToList();
         if (known.Count == 0)
             return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason ?? $"the molar mass of {state.Vapour[0].Gas.Name} is not known" : "no part of the content has a vapour pressure in the tables");
-        var total = known.Sum(v => v.Pressure.Value!.Value.Pascals);
+        var total = known.Sum(v => state.Driving(v).Pascals + state.Outside(v.Gas).Pascals);
         if (total >= LossState.Atmosphere.Pascals)
             return PathLoss.Unknown($"it boils at {state.Temperature.Celsius:0} degrees C (vapour pressure {total / 1e5:0.0} bar): not to be kept in a vessel that is not sealed for pressure");
         var drift = StefanFlux.DriftFactor(new Fraction(total / LossState.Atmosphere.Pascals)).Value;
@@ -46,7 +46,7 @@ public sealed class PastClosure : ILossPath
         var leaves = new List<Leaving>(known.Count);
         foreach (var v in known)
         {
-            var driving = Math.Max(0, v.Pressure.Value!.Value.Pascals - state.Outside(v.Gas).Pascals);
+            var driving = state.Driving(v).Pascals;
             var d = state.Facts.DiffusivityInAir(v.Gas, state.Temperature);
             var rate = d.Value!.Value.SquareMetresPerSecond * driving * drift / (PhysicalConstants.GasConstant * state.Temperature.Kelvin) * state.Facts.MolarMass(v.Gas)!.Value.KilogramsPerMole / way;
             var facts = v.Pressure.Spread.And(d.Spread);

@@ -96,7 +96,7 @@ public sealed record CoverForecast(
         var network = LossNetwork.At(new LossState(asContent, facts));
         var toDepth = 86400 / (density.KilogramsPerCubicMetre * situation.Vessel.CrossSection.SquareMetres);
         var rate = network.Total;
-        var words = rate.Expected.KilogramsPerSecond > 0 ? $"it evaporates by about {rate.Expected.GramsPerYear:0.##} g a year ({rate.Low.GramsPerYear:0.##} to {rate.High.GramsPerYear:0.##})" : "it does not evaporate measurably";
+        var words = rate.Expected.KilogramsPerSecond > 0 ? $"it evaporates by about {rate.Expected.GramsPerYear:0.##} g a year ({rate.Low.GramsPerYear:0.##} to {rate.High.GramsPerYear:0.##})" : network.IsKnown ? "it does not evaporate measurably" : "what it loses by itself is not in the tables: measure it";
         return new FallOfLevel(rate.Low.KilogramsPerSecond * toDepth, rate.Expected.KilogramsPerSecond * toDepth, rate.High.KilogramsPerSecond * toDepth, words);
     }
 

@@ -24,16 +24,18 @@ public sealed record Forecast
 {
     public required DateOnly On { get; init; }
 
-    /// <summary>Sum of the ways out whose rate is known.</summary>
-    public required Band<MassRate> LossRate { get; init; }
+    /// <summary>Sum of the ways out whose rate is known; null where the main one, past the closure, is not.</summary>
+    public required Band<MassRate>? LossRate { get; init; }
 
-    /// <summary>False where some way out may matter and cannot be computed; then the rate is a part of the truth only.</summary>
+    /// <summary>False where some way out may matter and cannot be computed; then a rate is a part of the truth only.</summary>
     public required bool IsComplete { get; init; }
 
     public required IReadOnlyList<PathForecast> Paths { get; init; }
 
-    public required Band<Mass> Remaining { get; init; }
+    /// <summary>Null where the loss rate is.</summary>
+    public required Band<Mass>? Remaining { get; init; }
 
+    /// <summary>Empty where the loss rate is not known.</summary>
     public required IReadOnlyList<Reach> Reaches { get; init; }
 
     public StrengthForecast? Strength { get; init; }

@@ -13,25 +13,41 @@ internal static class ForecastBuilder
     public static Forecast Build(Situation situation, PropertyFacts facts, DateOnly on)
     {
         var network = LossNetwork.At(new LossState(situation, facts));
-        var elapsed = Span.FromDays(on.DayNumber - situation.AmountOn.DayNumber);
-        var slow = Trajectory.Follow(situation, facts, b => b.Low);
-        var expected = Trajectory.Follow(situation, facts, b => b.Expected);
-        var fast = Trajectory.Follow(situation, facts, b => b.High);
-        return new Forecast
+        var complete = network.Paths.All(p => p.Finding.Verdict != PathVerdict.Unknown);
+        var forecast = new Forecast
         {
             On = on,
-            LossRate = network.Total,
-            IsComplete = network.Paths.All(p => p.Finding.Verdict != PathVerdict.Unknown),
+            LossRate = null,
+            IsComplete = complete,
             Paths = [.. network.Paths.Select(p => Show(p, network.Total.Expected))],
+            Remaining = null,
+            Reaches = [],
+            Strength = StrengthForecasts.Of(situation, facts, on),
+            Cover = CoverForecast.Of(situation, facts, on),
+            Warnings = [.. Warnings(situation, network)],
+        };
+        return network.IsKnown ? WithAmounts(forecast, situation, facts, network) : forecast;
+    }
+
+    private static Forecast WithAmounts(Forecast forecast, Situation situation, PropertyFacts facts, LossNetwork network)
+    {
+        var elapsed = Span.FromDays(forecast.On.DayNumber - situation.AmountOn.DayNumber);
+        var expected = Trajectory.Follow(situation, facts, b => b.Expected);
+        var slow = Paced(expected, network.Total, network.Total.Low) ?? Trajectory.Follow(situation, facts, b => b.Low);
+        var fast = Paced(expected, network.Total, network.Total.High) ?? Trajectory.Follow(situation, facts, b => b.High);
+        return forecast with
+        {
+            LossRate = network.Total,
             Remaining = new Band<Mass>(fast.After(elapsed), expected.After(elapsed), slow.After(elapsed)),
             Reaches = [.. Limits.Select(l => new Reach(
                 l.Name, l.Left, Date(situation.AmountOn, fast.Reaches(l.Left)), Date(situation.AmountOn, expected.Reaches(l.Left)), Date(situation.AmountOn, slow.Reaches(l.Left))))],
-            Strength = StrengthForecasts.Of(situation, facts, on),
-            Cover = CoverForecast.Of(situation, facts, on),
             Air = AirForecasts.Of(situation, facts, network.Total),
-            Warnings = [.. Warnings(situation, network)],
         };
     }
+
+    // The ends of the band take the expected course at the pace of their rate today; null where nothing is expected to leave.
+    private static Trajectory? Paced(Trajectory expected, Band<MassRate> total, MassRate end) =>
+        total.Expected.KilogramsPerSecond > 0 ? expected.Paced(new Fraction(end / total.Expected)) : null;
 
     /// <summary>A day so long after another; null for never.</summary>
     internal static DateOnly? Date(DateOnly from, Span? after) =>

@@ -22,6 +22,9 @@ internal sealed class LossNetwork
 
     public IReadOnlyDictionary<Substance, Band<MassRate>> ByPart { get; }
 
+    /// <summary>False where the way past the closure, which every vessel has, cannot be judged.</summary>
+    public bool IsKnown => Paths[0].Finding.Verdict != PathVerdict.Unknown;
+
     /// <summary>Mass that leaves; strength lost is not in it.</summary>
     public Band<MassRate> Total { get; }
 

@@ -43,6 +43,18 @@ public sealed class LossState
 
     public IReadOnlyList<Vapour> Vapour => _vapours.Value;
 
+    /// <summary>
+    /// What drives a vapour out at a temperature of its own: its partial pressure less that of the room. A dissolved gas never counts for
+    /// more than nine tenths of the air's pressure; what is above that leaves the solution at once.
+    /// </summary>
+    public Pressure Driving(Vapour v)
+    {
+        var p = v.Pressure.Value ?? default;
+        if (Content.Pure is null && v.Gas.State == MatterState.Gas && p > Atmosphere * 0.9)
+            p = Atmosphere * 0.9;
+        return new Pressure(Math.Max(0, p.Pascals - Outside(v.Gas).Pascals));
+    }
+
     /// <summary>True for a gas at the place's temperature.</summary>
     public bool IsGas => Content.Pure is { } pure ? Facts.StateAt(pure, Temperature) == MatterState.Gas : Content.State == MatterState.Gas;
 

@@ -6,7 +6,7 @@ namespace Stockroom.Assessment.Losses;
 
 /// <summary>
 /// The amount over time at one level of the band, stepped by the midpoint rule: no step takes more than a tenth of any part (four
-/// tenths where the rate hardly changes with the amount), so halving the steps moves nothing by half a per cent. A part that has
+/// tenths where the rate hardly changes with the amount), nor moves the rate by a fifth, so halving the steps moves nothing by half a per cent. A part that has
 /// become a trace fades in proportion to what is left of it and holds up no step.
 /// </summary>
 internal sealed class Trajectory
@@ -14,21 +14,22 @@ internal sealed class Trajectory
     private const double Horizon = 500 * Span.SecondsPerYear;
     private const double StopAt = 0.09;
     private const double Trace = 0.002;
+    private const double MostChange = 0.2;
+    private const double Negligible = 0.01;
 
-    private readonly List<(double Seconds, double Kilograms)> _points = [];
+    private readonly List<(double Seconds, double Kilograms)> _points;
 
-    private Trajectory()
-    {
-    }
+    private Trajectory(List<(double Seconds, double Kilograms)> points) => _points = points;
 
     public static Trajectory Follow(Situation situation, PropertyFacts facts, Func<Band<MassRate>, MassRate> level, double fineness = 1)
     {
-        var trajectory = new Trajectory();
+        var points = new List<(double Seconds, double Kilograms)>();
         var parts = situation.Content.Parts;
         var mass = parts.Select(p => situation.Amount.Kilograms * (double)p.Percent / 100).ToArray();
         var start = mass.Sum();
         var t = 0.0;
-        trajectory._points.Add((t, start));
+        var before = double.PositiveInfinity;
+        points.Add((t, start));
         var share = (Steady(situation, facts) ? 0.4 : 0.1) * fineness;
         for (var step = 0; step < 2000 && start > 0; step++)
         {
@@ -36,18 +37,30 @@ internal sealed class Trajectory
             if (total <= StopAt * start || t >= Horizon)
                 break;
             var rates = Rates(situation, facts, parts, mass, level);
-            var dt = Step(mass, rates, total, share);
-            if (dt is not { } seconds)
+            if (rates.Sum() * Horizon < Negligible * start || Step(mass, rates, total, share) is not { } seconds)
                 break;
-            seconds = Math.Min(seconds, Horizon - t);
+            seconds = Math.Min(Math.Min(seconds, 2.5 * before), Horizon - t);
             var halfway = Advance(mass, mass, rates, seconds / 2);
-            mass = Advance(mass, halfway, Rates(situation, facts, parts, halfway, level), seconds);
+            var between = Rates(situation, facts, parts, halfway, level);
+            for (var halved = 0; halved < 8 && Change(rates, between) > MostChange * fineness; halved++)
+            {
+                seconds /= 2;
+                halfway = Advance(mass, mass, rates, seconds / 2);
+                between = Rates(situation, facts, parts, halfway, level);
+            }
+
+            mass = Advance(mass, halfway, between, seconds);
+            before = seconds;
             t += seconds;
-            trajectory._points.Add((t, mass.Sum()));
+            points.Add((t, mass.Sum()));
         }
 
-        return trajectory;
+        return new Trajectory(points);
     }
+
+    /// <summary>The same course run so many times faster or slower, as another rate of the same band would.</summary>
+    public Trajectory Paced(Fraction faster) =>
+        new(faster.Value > 0 ? [.. _points.Select(p => (p.Seconds / faster.Value, p.Kilograms))] : [_points[0]]);
 
     /// <summary>Mass left after a time; before the start the amount of the start.</summary>
     public Mass After(Span elapsed)
@@ -68,14 +81,14 @@ internal sealed class Trajectory
         return new Mass(Math.Max(0, d.Kilograms + ((s - d.Seconds) / (d.Seconds - c.Seconds) * (d.Kilograms - c.Kilograms))));
     }
 
-    /// <summary>When a share of the start is left; null where that lies beyond the horizon of 500 years.</summary>
+    /// <summary>When a share of the start is left; null where that lies beyond some 500 years.</summary>
     public Span? Reaches(Fraction left)
     {
         var target = left.Value * _points[0].Kilograms;
         for (var i = 1; i < _points.Count; i++)
         {
             var (a, b) = (_points[i - 1], _points[i]);
-            if (b.Kilograms <= target)
+            if (b.Kilograms <= target && b.Seconds <= 4 * Horizon)
                 return new Span(a.Seconds + ((a.Kilograms - target) / (a.Kilograms - b.Kilograms) * (b.Seconds - a.Seconds)));
         }
 
@@ -109,6 +122,13 @@ internal sealed class Trajectory
         }
 
         return dt;
+    }
+
+    // How much the whole rate moves over half a step; strong acids weaken fast and need short steps.
+    private static double Change(double[] at, double[] halfway)
+    {
+        var sum = at.Sum();
+        return sum > 0 ? at.Zip(halfway, (a, b) => Math.Abs(a - b)).Sum() / sum : 0;
     }
 
     private static double[] Advance(double[] mass, double[] from, double[] rates, double seconds)

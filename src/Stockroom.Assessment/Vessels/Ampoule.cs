@@ -40,6 +40,10 @@ public sealed record Ampoule(Length Bore, Length Wall, Volume Volume, GlassKind 
         }
     }
 
+    /// <summary>A tube of a length, as drawn off.</summary>
+    public static Ampoule OfTube(Length bore, Length wall, Length length, GlassKind glass, Pressure sealedPressure, Temperature sealedAt) =>
+        new(bore, wall, new Volume(Math.PI / 4 * bore.Metres * bore.Metres * length.Metres), glass, sealedPressure, sealedAt);
+
     /// <summary>A vessel of the table sealed in the flame with air at one atmosphere and 20 degrees C.</summary>
     public static Ampoule Of(Vessel vessel) => new(
         vessel.Bore,

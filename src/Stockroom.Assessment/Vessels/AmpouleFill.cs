@@ -20,12 +20,13 @@ public enum FillVerdict
 /// expands by its density law, the trapped gas is squeezed into what is left, the vapour stands at saturation; above the critical
 /// temperature all of it is a gas by the gas law.
 /// </summary>
-/// <remarks>LiquidFull: where the liquid alone fills the glass; null where that lies above the critical point or is not known.
+/// <remarks>Verdict: null where the pressure is not known. LiquidFull: where the liquid alone fills the glass; null where that lies above the critical point or is not known.
 /// Margin: strength over the pressure across the wall at the warmest.</remarks>
 public sealed record AmpouleFill(
-    FillVerdict Verdict, Volume? Liquid, Fraction? Ullage, Temperature? LiquidFull, Pressure? AtMean, Pressure? AtWarmest, Band<Pressure> Strength, Band<Fraction>? Margin, IReadOnlyList<string> Because)
+    FillVerdict? Verdict, Volume? Liquid, Fraction? Ullage, Temperature? LiquidFull, Pressure? AtMean, Pressure? AtWarmest, Band<Pressure> Strength, Band<Fraction>? Margin, IReadOnlyList<string> Because)
 {
     private const double SoundMargin = 2;
+    private static readonly Temperature AssumedWarmest = Temperature.FromCelsius(40);
 
     public static AmpouleFill Of(Content content, Mass mass, Ampoule ampoule, Temperature mean, Temperature warmest, PropertyFacts facts)
     {
@@ -36,8 +37,20 @@ public sealed record AmpouleFill(
         return AmpoulePressure.Judge(pure, mass, ampoule, mean, warmest, facts);
     }
 
+    /// <summary>Of a flame-sealed vessel as it stands, with air at one atmosphere sealed in; null for any other closure.</summary>
+    public static AmpouleFill? Of(Situation situation, PropertyFacts facts)
+    {
+        if (situation.Closure.Mechanism != ClosureMechanism.Fused)
+            return null;
+        var warmest = situation.Warmest ?? new Temperature(Math.Max(AssumedWarmest.Kelvin, situation.Temperature.Kelvin + situation.DailySwing.Kelvins));
+        var fill = Of(situation.Content, situation.Amount, Ampoule.Of(situation.Vessel), situation.Temperature, warmest, facts);
+        return situation.Warmest is null
+            ? fill with { Because = [.. fill.Because, $"the warmest of the place is not known; {warmest.Celsius:0} degrees C assumed"] }
+            : fill;
+    }
+
     internal static AmpouleFill Undecided(Ampoule ampoule, string reason) =>
-        new(FillVerdict.Marginal, null, null, null, null, null, ampoule.Strength, null, [reason]);
+        new(null, null, null, null, null, null, ampoule.Strength, null, [reason]);
 
     internal static (FillVerdict Verdict, Band<Fraction> Margin) OfMargin(Pressure atWarmest, Band<Pressure> strength)
     {

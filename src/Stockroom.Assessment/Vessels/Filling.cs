@@ -93,7 +93,10 @@ internal sealed class Filling(Substance pure, Mass mass, Ampoule ampoule, Proper
 
     private Pressure Trapped(Temperature t, Volume room)
     {
-        var sealedRoom = IsGasThroughout(ampoule.SealedAt) ? ampoule.Volume : Room(ampoule.SealedAt);
+        // A content that is a gas when sealed is itself what was sealed in.
+        if (IsGasThroughout(ampoule.SealedAt))
+            return default;
+        var sealedRoom = Room(ampoule.SealedAt);
         return ampoule.SealedPressure * (t.Kelvin / ampoule.SealedAt.Kelvin * (sealedRoom / room));
     }
 

@@ -39,9 +39,20 @@ public static class VesselFit
         var contents = new List<Content> { situation.Content };
         if (situation.Cover is { Kind: CoverKind.Liquid, Content: { } cover } && facts.Catalogue.Resolve(cover).Content is { } over)
             contents.Add(over);
-        return [.. parts
-            .SelectMany(p => contents.Select((c, i) => new WettedPart(p.Part, i == 0 ? "content" : "cover", Resists(p.Material, c, facts))))
-            .OrderBy(w => w.Finding.Rating is { } r ? (int)r : 3)];
+        var found = parts
+            .SelectMany(p => contents.Select((c, i) => new WettedPart(p.Part, i == 0 ? "content" : "cover", Resists(p.Material, c, facts))));
+        return [.. found.Concat(SeizingJoint(situation)).OrderBy(w => w.Finding.Rating is { } r ? (int)r : 3)];
+    }
+
+    // Alkali creeps into a ground joint and cements it, whatever the glass itself stands.
+    private static IEnumerable<WettedPart> SeizingJoint(Situation situation)
+    {
+        var alkali = situation.Content.Parts.FirstOrDefault(p => p.Percent >= 1 && (p.Substance.Name is "sodium hydroxide" or "potassium hydroxide"));
+        if (alkali is not null && situation.Closure.Name.StartsWith("ground-glass", StringComparison.Ordinal))
+        {
+            yield return new WettedPart("stopper", "content", new ResistanceFinding(
+                "ground joint", situation.Content.Name, ResistanceRating.Limited, $"{alkali.Substance.Name} etches a ground joint and seizes it", new Provenance("common practice", "-", "2026")));
+        }
     }
 
     /// <summary>Whether a material stands a content.</summary>

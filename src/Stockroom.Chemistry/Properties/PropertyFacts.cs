@@ -75,6 +75,10 @@ public sealed class PropertyFacts
         return melting is not null && boiling is not null ? MatterState.Liquid : substance.State;
     }
 
+    /// <summary>Of the formula, else that stated for the vapour of a mixture such as turpentine; null where neither is known.</summary>
+    public MolarMass? MolarMass(Substance substance) =>
+        substance.MolarMass ?? (Value(substance, PropertyKind.VapourMolarMass) is { } m ? new MolarMass(m) : null);
+
     public Fact<Diffusivity> DiffusivityInAir(Substance substance, Temperature t) => _diffusivities.Value.InAir(substance, t);
 
     public Fact<HenryConstant> Henry(Substance substance, Temperature t) => _henry.Value.At(substance, t);

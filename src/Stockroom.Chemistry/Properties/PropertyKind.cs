@@ -35,4 +35,7 @@ public enum PropertyKind
 
     /// <summary>Pa.</summary>
     CriticalPressure,
+
+    /// <summary>kg/mol of the vapour of a natural or technical mixture.</summary>
+    VapourMolarMass,
 }

@@ -20,6 +20,7 @@ internal sealed class PropertyTable
         ["upper_flammable_limit"] = (PropertyKind.UpperFlammableLimit, "1"),
         ["critical_temperature"] = (PropertyKind.CriticalTemperature, "K"),
         ["critical_pressure"] = (PropertyKind.CriticalPressure, "Pa"),
+        ["vapour_molar_mass"] = (PropertyKind.VapourMolarMass, "kg/mol"),
     };
 
     private readonly Dictionary<(string, PropertyKind), Entry> _entries = [];

@@ -71,7 +71,7 @@ public sealed record SubstanceFacts
             Flash = pure is null ? null : book.Take("flash_c", facts.FlashPoint(pure)),
             Density = pure is null ? book.Identity("density_g_ml", content.Density, content) : book.Take("density_g_ml", facts.Density(pure, t)),
             VapourPressure = book.Take("vapour_pressure_kpa", Total(content, t, facts)),
-            VapourDensity = gas?.MolarMass is { } m ? new Fraction(m / Air) : null,
+            VapourDensity = gas is not null && facts.MolarMass(gas) is { } m ? new Fraction(m / Air) : null,
             DiffusivityInAir = gas is null ? null : book.Take("diffusivity_in_air_cm2_s", facts.DiffusivityInAir(gas, t)),
             LowerFlammableLimit = gas is null ? null : book.Take("lower_flammable_limit", facts.LowerFlammableLimit(gas)),
             ExposureLimit = gas is null ? null : book.Limit(facts.StrictestLimit(gas)),

@@ -15,9 +15,6 @@ public sealed record Vapour(Substance Part, Substance Gas, Fact<Pressure> Pressu
 /// </summary>
 public static class Vapours
 {
-    // A gas dissolved under the open air cannot hold more than the air's own pressure for long.
-    private static readonly Pressure MostOverWater = PhysicalConstants.StandardAtmosphere * 0.9;
-
     private static readonly Spread WaterByRaoult = Spread.Of(1.3);
 
     public static IReadOnlyList<Vapour> Over(Content content, Temperature t, PropertyFacts facts)
@@ -70,8 +67,6 @@ public static class Vapours
         var p = HenryLaw.Pressure(concentration, h);
         if (pure.Value is { } limit && p > limit)
             p = limit;
-        if (gas.State == MatterState.Gas && p > MostOverWater)
-            p = MostOverWater;
         return Fact<Pressure>.Of(p, henry.Spread, henry.Provenance!, "dilute solution (Henry)");
     }
 

@@ -20,8 +20,8 @@ public sealed class BromineFiguresTests
     public void Forecast_BromineBehindADryJoint_LosesAsPublished(string? cover, double gramsPerYear)
     {
         var forecast = Forecast.Of(Bench.BromineUnder(cover), Bench.Facts, Bench.Day);
-        Assert.Equal(gramsPerYear, forecast.LossRate.Expected.GramsPerYear, gramsPerYear * Tolerance);
-        Assert.True(forecast.LossRate.Low.GramsPerYear < gramsPerYear && gramsPerYear < forecast.LossRate.High.GramsPerYear);
+        Assert.Equal(gramsPerYear, forecast.LossRate!.Value.Expected.GramsPerYear, gramsPerYear * Tolerance);
+        Assert.True(forecast.LossRate!.Value.Low.GramsPerYear < gramsPerYear && gramsPerYear < forecast.LossRate!.Value.High.GramsPerYear);
     }
 
     // 0.5 to 3.4 g a year for 2 to 50 g/L of bromine dissolved in the acid.
@@ -30,7 +30,7 @@ public sealed class BromineFiguresTests
     [InlineData(50, 3.4)]
     public void AcidCover_OverTheRangeOfSolubility_LetsThroughAsPublished(double gramsPerLitre, double gramsPerYear)
     {
-        var bare = Forecast.Of(Bench.BromineUnder(null), Bench.Facts, Bench.Day).LossRate.Expected;
+        var bare = Forecast.Of(Bench.BromineUnder(null), Bench.Facts, Bench.Day).LossRate!.Value.Expected;
         var bromine = Bench.Content("bromine").Pure!;
         var t = Temperature.FromCelsius(25);
         var gas = GasLaw.Concentration(Bench.Facts.VapourPressure(bromine, t).Value!.Value, bromine.MolarMass!.Value, t);
@@ -43,8 +43,8 @@ public sealed class BromineFiguresTests
     [Fact]
     public void WaterCover_InAClosedBottle_ChangesLittle()
     {
-        var bare = Forecast.Of(Bench.BromineUnder(null), Bench.Facts, Bench.Day).LossRate.Expected;
-        var under = Forecast.Of(Bench.BromineUnder("water"), Bench.Facts, Bench.Day).LossRate.Expected;
+        var bare = Forecast.Of(Bench.BromineUnder(null), Bench.Facts, Bench.Day).LossRate!.Value.Expected;
+        var under = Forecast.Of(Bench.BromineUnder("water"), Bench.Facts, Bench.Day).LossRate!.Value.Expected;
         Assert.InRange(under / bare, 0.95, 1.0);
     }
 
@@ -52,8 +52,8 @@ public sealed class BromineFiguresTests
     public void AcidCover_OverAnOpenVessel_SuppressesMost()
     {
         var open = Bench.Ware.FindClosure("none")!;
-        var bare = Forecast.Of(Bench.BromineUnder(null) with { Closure = open }, Bench.Facts, Bench.Day).LossRate.Expected;
-        var under = Forecast.Of(Bench.BromineUnder("sulfuric acid 98%") with { Closure = open }, Bench.Facts, Bench.Day).LossRate.Expected;
+        var bare = Forecast.Of(Bench.BromineUnder(null) with { Closure = open }, Bench.Facts, Bench.Day).LossRate!.Value.Expected;
+        var under = Forecast.Of(Bench.BromineUnder("sulfuric acid 98%") with { Closure = open }, Bench.Facts, Bench.Day).LossRate!.Value.Expected;
         Assert.True(under / bare < 0.02);
     }
 }

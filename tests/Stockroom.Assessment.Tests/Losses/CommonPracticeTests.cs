@@ -27,7 +27,7 @@ public sealed class CommonPracticeTests
     public void FlameSealedAmpoule_LosesNothingInACentury(string content)
     {
         var forecast = Forecast.Of(Bench.Of(content, 1, "glass ampoule 10 mL", "flame seal"), Bench.Facts, Bench.Day.AddYears(100));
-        Assert.Equal(1, forecast.Remaining.Low.Grams, 1e-9);
+        Assert.Equal(1, forecast.Remaining!.Value.Low.Grams, 1e-9);
         Assert.Null(forecast.Reaches[0].Low);
     }
 
@@ -37,17 +37,17 @@ public sealed class CommonPracticeTests
     {
         var silica = Forecast.Of(Bench.Of("helium", 0.0016, "quartz ampoule 10 mL", "flame seal"), Bench.Facts, Bench.Day);
         var borosilicate = Forecast.Of(Bench.Of("helium", 0.0016, "glass ampoule 10 mL", "flame seal"), Bench.Facts, Bench.Day);
-        Assert.True(silica.LossRate.Low.KilogramsPerSecond > 0);
-        Assert.True(silica.LossRate.High / silica.LossRate.Low >= 59);
-        Assert.True(borosilicate.LossRate.High.KilogramsPerSecond > 0);
+        Assert.True(silica.LossRate!.Value.Low.KilogramsPerSecond > 0);
+        Assert.True(silica.LossRate!.Value.High / silica.LossRate!.Value.Low >= 59);
+        Assert.True(borosilicate.LossRate!.Value.High.KilogramsPerSecond > 0);
     }
 
     // Common practice: warmth multiplies the loss; 10 K more than doubles that of a volatile liquid's pressure within two such steps.
     [Fact]
     public void Warmth_MultipliesTheLoss()
     {
-        var cool = Forecast.Of(Bench.BromineUnder(null) with { Temperature = Temperature.FromCelsius(10) }, Bench.Facts, Bench.Day).LossRate.Expected;
-        var warm = Forecast.Of(Bench.BromineUnder(null) with { Temperature = Temperature.FromCelsius(30) }, Bench.Facts, Bench.Day).LossRate.Expected;
+        var cool = Forecast.Of(Bench.BromineUnder(null) with { Temperature = Temperature.FromCelsius(10) }, Bench.Facts, Bench.Day).LossRate!.Value.Expected;
+        var warm = Forecast.Of(Bench.BromineUnder(null) with { Temperature = Temperature.FromCelsius(30) }, Bench.Facts, Bench.Day).LossRate!.Value.Expected;
         Assert.True(warm / cool > 2);
     }
 

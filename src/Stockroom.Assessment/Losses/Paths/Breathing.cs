@@ -46,14 +46,13 @@ public sealed class Breathing : ILossPath
         var cool = new Temperature(state.Temperature.Kelvin - (swing / 2));
         var (atWarm, atCool) = (Vapours.Over(state.Content, warm, state.Facts), Vapours.Over(state.Content, cool, state.Facts));
         var (pWarm, pCool) = (Total(atWarm), Total(atCool));
-        if (pWarm <= 0 || pWarm >= LossState.Atmosphere.Pascals)
+        if (pWarm <= 0 || (state.Content.Pure is not null && pWarm >= LossState.Atmosphere.Pascals))
             return null;
-        var expelled = state.Headspace.CubicMetres * ((swing / state.Temperature.Kelvin) + ((pWarm - pCool) / (LossState.Atmosphere.Pascals - pWarm)) + Barometer);
+        var expelled = state.Headspace.CubicMetres * ((swing / state.Temperature.Kelvin) + ((pWarm - pCool) / Math.Max(LossState.Atmosphere.Pascals - pWarm, 0.05 * LossState.Atmosphere.Pascals)) + Barometer);
         var leaves = new List<Leaving>();
-        foreach (var v in atWarm.Where(v => v.Pressure.IsKnown && v.Gas.MolarMass is not null))
+        foreach (var v in atWarm.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null))
         {
-            var driving = Math.Max(0, v.Pressure.Value!.Value.Pascals - state.Outside(v.Gas).Pascals);
-            var c = GasLaw.Concentration(new Pressure(driving), v.Gas.MolarMass!.Value, warm).KilogramsPerCubicMetre;
+            var c = GasLaw.Concentration(state.Driving(v), state.Facts.MolarMass(v.Gas)!.Value, warm).KilogramsPerCubicMetre;
             var rate = new MassRate(c * expelled / 86400);
             var band = Band.Around(rate, Model.And(v.Pressure.Spread));
             leaves.Add(new Leaving(v.Part, new Band<MassRate>(conducts.Low ? band.Low : default, conducts.Expected ? band.Expected : default, band.High)));

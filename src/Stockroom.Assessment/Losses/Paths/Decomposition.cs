@@ -10,6 +10,9 @@ namespace Stockroom.Assessment.Losses.Paths;
 /// </summary>
 public sealed class Decomposition : ILossPath
 {
+    // Hypochlorite as sold holds at least some 0.2 mol/L of lye and other salts beside its own chloride, stated or not.
+    private const double LeastSalts = 200;
+
     public string Name => "decomposition";
 
     public PathLoss Assess(LossState state)
@@ -39,7 +42,7 @@ public sealed class Decomposition : ILossPath
 
     /// <summary>Salts beside the decomposing part, each taken as two single-charged ions: its concentration is its ionic strength.</summary>
     internal static MolarConcentration OtherSalts(Content content, Part part, Density density) =>
-        new(content.Parts
+        new(Math.Max(LeastSalts, content.Parts
             .Where(p => p != part && p.Substance.State == MatterState.Solid && p.Substance.MolarMass is not null)
-            .Sum(p => Concentration(content, p, density, p.Substance.MolarMass!.Value).MolesPerCubicMetre));
+            .Sum(p => Concentration(content, p, density, p.Substance.MolarMass!.Value).MolesPerCubicMetre)));
 }

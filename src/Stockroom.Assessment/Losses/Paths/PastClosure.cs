@@ -1,3 +1,4 @@
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 using Stockroom.Chemistry.Tables;
@@ -26,15 +27,17 @@ public sealed class PastClosure : ILossPath
 
         if (state.Content.IsUnknown)
             return PathLoss.Unknown("what the content is, is not known");
+        if (state.IsGas && state.Content.State == MatterState.Liquid)
+            return PathLoss.Unknown($"it boils below {state.Temperature.Celsius:0} degrees C: not to be kept in a vessel that is not sealed for pressure");
         return state.IsGas ? OfGas(state) : OfVapour(state);
     }
 
     private static PathLoss OfVapour(LossState state)
     {
-        var known = state.Vapour.Where(v => v.Pressure.IsKnown && v.Gas.MolarMass is not null).ToList();
+        var known = state.Vapour.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null).ToList();
         if (known.Count == 0)
-            return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason! : "no part of the content has a vapour pressure in the tables");
-        var total = known.Sum(v => v.Pressure.Value!.Value.Pascals);
+            return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason ?? $"the molar mass of {state.Vapour[0].Gas.Name} is not known" : "no part of the content has a vapour pressure in the tables");
+        var total = known.Sum(v => state.Driving(v).Pascals + state.Outside(v.Gas).Pascals);
         if (total >= LossState.Atmosphere.Pascals)
             return PathLoss.Unknown($"it boils at {state.Temperature.Celsius:0} degrees C (vapour pressure {total / 1e5:0.0} bar): not to be kept in a vessel that is not sealed for pressure");
         var drift = StefanFlux.DriftFactor(new Fraction(total / LossState.Atmosphere.Pascals)).Value;
@@ -43,9 +46,9 @@ public sealed class PastClosure : ILossPath
         var leaves = new List<Leaving>(known.Count);
         foreach (var v in known)
         {
-            var driving = Math.Max(0, v.Pressure.Value!.Value.Pascals - state.Outside(v.Gas).Pascals);
+            var driving = state.Driving(v).Pascals;
             var d = state.Facts.DiffusivityInAir(v.Gas, state.Temperature);
-            var rate = d.Value!.Value.SquareMetresPerSecond * driving * drift / (PhysicalConstants.GasConstant * state.Temperature.Kelvin) * v.Gas.MolarMass!.Value.KilogramsPerMole / way;
+            var rate = d.Value!.Value.SquareMetresPerSecond * driving * drift / (PhysicalConstants.GasConstant * state.Temperature.Kelvin) * state.Facts.MolarMass(v.Gas)!.Value.KilogramsPerMole / way;
             var facts = v.Pressure.Spread.And(d.Spread);
             leaves.Add(new Leaving(v.Part, BandMath.Around(new MassRate(rate), down.And(facts), up.And(facts))));
         }

@@ -40,7 +40,7 @@ internal static class WallPermeation
     private static Band<MassRate> OfGas(LossState state, Vapour v, Band<Permeability> p, Pressure inside, Area area, Length thickness, double warm)
     {
         var outside = state.Outside(v.Gas);
-        if (inside <= outside || v.Gas.MolarMass is not { } molarMass)
+        if (inside <= outside || state.Facts.MolarMass(v.Gas) is not { } molarMass)
             return default;
         return p.Select(x => new MassRate(
             Permeation.Gas(x, thickness, inside, outside).MolesPerSquareMetreSecond * warm * area.SquareMetres * molarMass.KilogramsPerMole));

@@ -91,7 +91,8 @@ internal static class CardWriter
         }
 
         yield return new CardLine("a year", Words.Loss(holding));
-        yield return new CardLine("left today", $"{Words.Grams(forecast.Remaining.Expected)} ({Words.Grams(forecast.Remaining.Low)} to {Words.Grams(forecast.Remaining.High)})");
+        if (forecast.Remaining is { } left)
+            yield return new CardLine("left today", $"{Words.Grams(left.Expected)} ({Words.Grams(left.Low)} to {Words.Grams(left.High)})");
         foreach (var reach in forecast.Reaches.Where(r => r.Low is not null))
             yield return new CardLine(reach.Limit, $"{Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
         if (forecast.Strength is { } strength)
@@ -147,8 +148,9 @@ internal static class CardWriter
         _ => "unknown",
     };
 
-    private static string Verdict(Assessment.Vessels.FillVerdict verdict) => verdict switch
+    private static string Verdict(Assessment.Vessels.FillVerdict? verdict) => verdict switch
     {
+        null => "not known",
         Assessment.Vessels.FillVerdict.Sound => "sound",
         Assessment.Vessels.FillVerdict.Marginal => "marginal",
         Assessment.Vessels.FillVerdict.NeverSeal => "never seal",

@@ -20,11 +20,11 @@ internal static class Words
     /// <summary>Loss per year with its band; "none" where nothing leaves, "unknown" where it cannot be computed.</summary>
     public static string Loss(Holding holding)
     {
-        if (holding.Forecast is not { } forecast)
+        if (holding.Forecast is not { LossRate: { } rate } forecast)
             return "unknown";
-        if (forecast.LossRate.High.GramsPerYear < 1e-6)
+        if (rate.High.GramsPerYear < 1e-6)
             return forecast.IsComplete ? "none" : "unknown";
-        return $"{Band(forecast.LossRate.Select(r => r.GramsPerYear), "g")}{(forecast.IsComplete ? "" : ", and more")}";
+        return $"{Band(rate.Select(r => r.GramsPerYear), "g")}{(forecast.IsComplete ? "" : ", and more")}";
     }
 
     /// <summary>"4.5 g (0.45 to 45)". Below a milligram it is said as such.</summary>

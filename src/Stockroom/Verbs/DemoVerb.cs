@@ -88,8 +88,8 @@ internal sealed class DemoVerb : IVerb
     {
         to.WriteLine("Leaving fastest, in a year:");
         foreach (var holding in stock.Holdings
-            .Where(h => h.Forecast is { LossRate.Expected.GramsPerYear: > 0.001 })
-            .OrderByDescending(h => h.Forecast!.LossRate.Expected)
+            .Where(h => h.Forecast is { LossRate: { Expected.GramsPerYear: > 0.001 } })
+            .OrderByDescending(h => h.Forecast!.LossRate!.Value.Expected)
             .Take(10))
             to.WriteLine($"  {holding.Id} {holding.Content.Name}: {Words.Loss(holding)}, under {holding.Container.Closure}");
     }

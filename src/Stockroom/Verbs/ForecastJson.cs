@@ -10,7 +10,7 @@ internal static class ForecastJson
     public static void WriteBody(Utf8JsonWriter json, Forecast forecast)
     {
         json.WriteString("on", forecast.On.Iso());
-        Band(json, "loss_g_per_year", forecast.LossRate.Select(r => r.GramsPerYear));
+        Band(json, "loss_g_per_year", forecast.LossRate?.Select(r => r.GramsPerYear));
         json.WriteBoolean("complete", forecast.IsComplete);
         json.WriteStartArray("paths");
         foreach (var path in forecast.Paths)
@@ -29,7 +29,7 @@ internal static class ForecastJson
         }
 
         json.WriteEndArray();
-        Band(json, "remaining_g", forecast.Remaining.Select(m => m.Grams));
+        Band(json, "remaining_g", forecast.Remaining?.Select(m => m.Grams));
         json.WriteStartArray("reaches");
         foreach (var reach in forecast.Reaches)
             WriteReach(json, reach.Limit, reach.Low, reach.Expected, reach.High);
@@ -42,12 +42,18 @@ internal static class ForecastJson
         json.Texts("warnings", forecast.Warnings);
     }
 
-    private static void Band(Utf8JsonWriter json, string name, Band<double> band)
+    private static void Band(Utf8JsonWriter json, string name, Band<double>? band)
     {
+        if (band is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
         json.WriteStartObject(name);
-        json.NumberOrNull("low", band.Low);
-        json.NumberOrNull("expected", band.Expected);
-        json.NumberOrNull("high", band.High);
+        json.NumberOrNull("low", known.Low);
+        json.NumberOrNull("expected", known.Expected);
+        json.NumberOrNull("high", known.High);
         json.WriteEndObject();
     }
 

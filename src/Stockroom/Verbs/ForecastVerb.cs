@@ -129,8 +129,9 @@ internal sealed class ForecastVerb : IVerb
     private static void Print(TextWriter to, string name, Forecast forecast, bool explain)
     {
         to.WriteLine($"{name}, on {forecast.On.Iso()}");
-        to.WriteLine($"a year: {(forecast.LossRate.High.GramsPerYear < 1e-6 && forecast.IsComplete ? "nothing leaves" : Words.Band(forecast.LossRate.Select(r => r.GramsPerYear), "g"))}{(forecast.IsComplete ? "" : ", and more by ways that cannot be computed")}");
-        to.WriteLine($"left: {Words.Grams(forecast.Remaining.Expected)} ({Words.Grams(forecast.Remaining.Low)} to {Words.Grams(forecast.Remaining.High)})");
+        to.WriteLine($"a year: {AYear(forecast)}");
+        if (forecast.Remaining is { } left)
+            to.WriteLine($"left: {Words.Grams(left.Expected)} ({Words.Grams(left.Low)} to {Words.Grams(left.High)})");
         foreach (var reach in forecast.Reaches)
             to.WriteLine($"{reach.Limit}: {Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
         if (forecast.Strength is { } strength)
@@ -151,5 +152,13 @@ internal sealed class ForecastVerb : IVerb
 
         foreach (var warning in forecast.Warnings)
             to.WriteLine($"note: {warning}");
+    }
+
+    private static string AYear(Forecast forecast)
+    {
+        if (forecast.LossRate is not { } rate)
+            return "not known";
+        var figure = rate.High.GramsPerYear < 1e-6 && forecast.IsComplete ? "nothing leaves" : Words.Band(rate.Select(r => r.GramsPerYear), "g");
+        return forecast.IsComplete ? figure : figure + ", and more by ways that cannot be computed";
     }
 }

@@ -15,9 +15,9 @@ public sealed class AmpouleConcern : IConcern
             "ampoule",
             fill.Verdict switch
             {
-                FillVerdict.NeverSeal => $"{holding.Content.Name} in {holding.PlaceWords} makes gas and must never be sealed in glass",
-                FillVerdict.Unsafe => $"The ampoule of {holding.Content.Name} in {holding.PlaceWords} can burst: bring it to a cool place, behind a shield",
-                _ => $"The ampoule of {holding.Content.Name} in {holding.PlaceWords} is near what its glass bears: keep it cool",
+                FillVerdict.NeverSeal => $"{holding.Content.Name} on {holding.PlaceName} makes gas and must never be sealed in glass",
+                FillVerdict.Unsafe => $"The ampoule of {holding.Content.Name} on {holding.PlaceName} can burst: bring it to a cool place, behind a shield",
+                _ => $"The ampoule of {holding.Content.Name} on {holding.PlaceName} is near what its glass bears: keep it cool",
             },
             string.Join("; ", fill.Because),
             "liquid density, vapour pressure and EN 1595 tube strength, as the forecast explains",

@@ -11,7 +11,7 @@ public sealed class HandsOffConcern : IConcern
         select new WrongItem(
             Severity.Danger,
             "hands off",
-            $"{holding.Content.Name} in {holding.PlaceWords}: hands off. Do not move, open or weigh it; keep away and get help",
+            $"Hands off {holding.Content.Name} on {holding.PlaceName}: do not move, open or weigh it; keep away and get help",
             holding.Container.HandsOff!,
             "marked by the keeper",
             null,

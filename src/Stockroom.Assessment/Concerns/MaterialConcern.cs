@@ -13,7 +13,7 @@ public sealed class MaterialConcern : IConcern
         select new WrongItem(
             Severity.Warning,
             "material",
-            $"The {poor[0].Part} of {poor[0].Finding.Material} does not stand {string.Join(" and ", poor.Where(p => p.Part == poor[0].Part).Select(p => p.Finding.Content).Distinct(StringComparer.Ordinal))} in {holding.PlaceWords}: change it",
+            $"The {poor[0].Finding.Material} {poor[0].Part} does not stand {string.Join(" and ", poor.Where(p => p.Part == poor[0].Part).Select(p => p.Finding.Content).Distinct(StringComparer.Ordinal))} on {holding.PlaceName}: change it",
             string.Join("; ", poor.Select(p => p.Finding.Because).Distinct(StringComparer.Ordinal)),
             poor[0].Finding.Source?.ToString() ?? "unknown",
             null,

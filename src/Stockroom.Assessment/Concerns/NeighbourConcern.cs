@@ -16,12 +16,19 @@ public sealed class NeighbourConcern : IConcern
         null,
         Concerned(f)));
 
-    // The container that is in most of the pairs is the one to act on.
+    // The container that is in most of the pairs is the one to act on; of equals, the one that the sentence names first.
     private static IReadOnlyList<ContainerId> Concerned(Finding finding) =>
         [.. finding.Pairs
-            .SelectMany(p => new[] { p.A, p.B })
-            .GroupBy(k => k, StringComparer.Ordinal)
+            .SelectMany(p => new[] { (Key: p.A, Label: p.ALabel), (Key: p.B, Label: p.BLabel) })
+            .GroupBy(k => k)
             .OrderByDescending(g => g.Count())
-            .ThenBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => ContainerId.Parse(g.Key))];
+            .ThenBy(g => NamedAt(finding.Cause, g.Key.Label))
+            .ThenBy(g => g.Key.Key, StringComparer.Ordinal)
+            .Select(g => ContainerId.Parse(g.Key.Key))];
+
+    private static int NamedAt(string sentence, string label)
+    {
+        var at = sentence.IndexOf(label, StringComparison.OrdinalIgnoreCase);
+        return at < 0 ? int.MaxValue : at;
+    }
 }

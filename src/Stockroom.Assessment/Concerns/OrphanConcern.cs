@@ -12,7 +12,7 @@ public sealed class OrphanConcern : IConcern
         select new WrongItem(
             Severity.Warning,
             "orphan",
-            $"Contents unknown in {holding.PlaceWords}: {holding.Content.Name}{seen}. Have it identified, or taken away as unknown",
+            $"Contents unknown on {holding.PlaceName}: {holding.Content.Name}{seen}. Have it identified, or taken away as unknown",
             holding.ContentProblem ?? $"an orphan{(holding.Container.FoundBy is { } by ? $", found by {by}" : "")}; it is judged as the worst it could be in every respect",
             "common practice: an unlabelled container is treated as hazardous until it is known",
             holding.Container.ReceivedOn,

@@ -14,8 +14,8 @@ public sealed class SealConcern : IConcern
             Severity.Warning,
             "seal",
             failing
-                ? $"The seal of {holding.Content.Name} in {holding.PlaceWords} is failing: close it anew, or change the closure"
-                : $"{holding.Content.Name} in {holding.PlaceWords} gains mass: something gets in",
+                ? $"The seal of {holding.Content.Name} on {holding.PlaceName} is failing: close it anew, or change the closure"
+                : $"{holding.Content.Name} on {holding.PlaceName} gains mass: something gets in",
             holding.Seal!.Because,
             "weigh-ins against the forecast for its closure",
             holding.Seal!.Measured?.From,

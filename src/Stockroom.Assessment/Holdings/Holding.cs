@@ -62,6 +62,9 @@ public sealed class Holding
 
     public string PlaceWords => string.Join(" > ", Path.Select(p => p.Name));
 
+    /// <summary>The innermost place by its name.</summary>
+    public string PlaceName => Path.Count > 0 ? Path[^1].Name : "no place";
+
     /// <summary>Null where vessel, closure or amount is not known; the reason stands beside.</summary>
     public Situation? Situation { get; }
 

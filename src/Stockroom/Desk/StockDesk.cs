@@ -69,8 +69,8 @@ internal sealed class StockDesk(IStockBook book, string name, StockFacts facts, 
         var signs = new Dictionary<ContainerId, string>();
         foreach (var due in stock.Due)
             signs[due.Container] = "*";
-        foreach (var id in stock.Wrong.SelectMany(w => w.Containers))
-            signs[id] = "!";
+        foreach (var wrong in stock.Wrong.Where(w => w.Containers.Count > 0))
+            signs[wrong.Containers[0]] = "!";
         foreach (var holding in stock.Holdings.Where(h => h.Container.HandsOff is not null))
             signs[holding.Id] = "-";
         return signs;

@@ -27,6 +27,7 @@ public sealed record CoverForecast(
     string Cover, CoverVerdict Verdict, Band<Length>? Depth, Length? LeastDepth, DateOnly? FailsLow, DateOnly? FailsExpected, DateOnly? FailsHigh, string Because, Provenance Source)
 {
     private const double SoonDays = 30;
+    private const double HorizonDays = 500 * 365.25;
 
     /// <summary>Null where there is no liquid cover.</summary>
     public static CoverForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, Length? leastDepth = null)
@@ -106,7 +107,8 @@ public sealed record CoverForecast(
     {
         if (last.Depth <= least)
             return last.On;
-        return metresPerDay <= 0 ? null : ForecastBuilder.Date(last.On, Span.FromDays(Math.Min((last.Depth - least).Metres / metresPerDay, 500 * 365.25 * 10)));
+        var days = metresPerDay > 0 ? (last.Depth - least).Metres / metresPerDay : double.PositiveInfinity;
+        return days > HorizonDays ? null : ForecastBuilder.Date(last.On, Span.FromDays(days));
     }
 
     private sealed record FallOfLevel(double Low, double Expected, double High, string Because);

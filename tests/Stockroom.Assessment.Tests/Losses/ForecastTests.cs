@@ -40,6 +40,19 @@ public sealed class ForecastTests
         Assert.Contains(forecast.Warnings, w => w.Contains("boils", StringComparison.Ordinal));
     }
 
+    // Common practice: table salt and saltpetre do not evaporate; a dye that the tables do not know is not claimed either way.
+    [Theory]
+    [InlineData("potassium nitrate", true)]
+    [InlineData("gold", true)]
+    [InlineData("methylene blue", false)]
+    public void Forecast_Solids_AreNilOrUnknown(string content, bool known)
+    {
+        var forecast = Forecast.Of(Bench.Of(content, 10, "glass vial 20 mL", "screw cap, PTFE-faced liner"), Bench.Facts, Bench.Day.AddYears(10));
+        Assert.Equal(known, forecast.LossRate is not null);
+        if (known)
+            Assert.Equal(10, forecast.Remaining!.Value.Low.Grams, 1e-6);
+    }
+
     [Fact]
     public void Forecast_SharesOfTheWaysOut_AddToOne()
     {

@@ -36,7 +36,7 @@ public sealed class Breathing : ILossPath
             return PathLoss.Absent("the gap is too fine to let air through within half a day");
         var leaves = Leaves(state, swing, conducts);
         return leaves is null
-            ? PathLoss.Unknown("the vapour pressure over the content is not known or reaches that of the air")
+            ? PathLoss.Absent("the vapour pressure over the content is not known or reaches that of the air: see past the closure")
             : PathLoss.Of(PathRole.Leak, leaves, () => $"a daily swing of {swing:0.#} K drives saturated gas out of {state.Headspace.Millilitres:0} mL of headspace", Source);
     }
 

@@ -13,6 +13,8 @@ public sealed class PastClosure : ILossPath
 {
     private static readonly Provenance Source = new("Bird, Stewart, Lightfoot, Transport Phenomena, 2nd ed.", "section 18.2, Stefan diffusion", "2002");
 
+    private const double NilPascals = 1e-9;
+
     public string Name => "past the closure";
 
     public PathLoss Assess(LossState state)
@@ -35,9 +37,13 @@ public sealed class PastClosure : ILossPath
     private static PathLoss OfVapour(LossState state)
     {
         var known = state.Vapour.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null).ToList();
+        if (known.Count == 0 && Involatile.Reason(state) is { } stays)
+            return PathLoss.Absent(stays);
         if (known.Count == 0)
             return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason ?? $"the molar mass of {state.Vapour[0].Gas.Name} is not known" : "no part of the content has a vapour pressure in the tables");
         var total = known.Sum(v => state.Driving(v).Pascals + state.Outside(v.Gas).Pascals);
+        if (total < NilPascals)
+            return PathLoss.Absent("its vapour pressure is below a billionth of a pascal");
         if (total >= LossState.Atmosphere.Pascals)
             return PathLoss.Unknown($"it boils at {state.Temperature.Celsius:0} degrees C (vapour pressure {total / 1e5:0.0} bar): not to be kept in a vessel that is not sealed for pressure");
         var drift = StefanFlux.DriftFactor(new Fraction(total / LossState.Atmosphere.Pascals)).Value;

@@ -1,0 +1,18 @@
+using Stockroom.Chemistry.Catalogue;
+
+namespace Stockroom.Assessment.Losses.Paths;
+
+/// <summary>
+/// Ionic solids without a listed vapour pressure: salts of the alkali and alkaline-earth metals and of silver have none that could
+/// be measured near room temperature. Source: common practice. Other solids stay unknown.
+/// </summary>
+internal static class Involatile
+{
+    private static readonly string[] Ionic = ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Ag"];
+
+    /// <summary>Null where the content is not such a solid.</summary>
+    public static string? Reason(LossState state) =>
+        state.Content.Pure is { State: MatterState.Solid, Formula: { } formula } pure && formula.Atoms.Count > 1 && Ionic.Any(formula.Contains)
+            ? $"{pure.Name} is an ionic solid without a measurable vapour pressure (a hydrate may lose water in dry air)"
+            : null;
+}

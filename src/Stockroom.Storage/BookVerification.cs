@@ -12,7 +12,8 @@ namespace Stockroom.Storage;
 /// <param name="Entries">Entries in them.</param>
 /// <param name="HeadHash">Hash of the last entry that holds: copy it to paper, and the record up to it cannot be altered unseen.</param>
 /// <param name="Findings">What does not hold, a line each; empty if everything does.</param>
-public sealed record VerificationReport(long Transactions, long Entries, string HeadHash, IReadOnlyList<string> Findings)
+/// <param name="Notes">What a program that was killed left behind and the next opening to write puts right; nothing acknowledged is lost by it.</param>
+public sealed record VerificationReport(long Transactions, long Entries, string HeadHash, IReadOnlyList<string> Findings, IReadOnlyList<string> Notes)
 {
     public bool Holds => Findings.Count == 0;
 }
@@ -22,13 +23,13 @@ internal static class BookVerification
 {
     public static VerificationReport OfOpen(JournalFile journal, LiteStore lite, BookIdentity identity, Ledger ledger)
     {
-        var findings = new List<string>();
+        var (findings, notes) = (new List<string>(), new List<string>());
         var reading = journal.ReadAgain(identity.GenesisHash);
-        CheckJournal(reading, findings);
+        CheckJournal(reading, findings, notes);
         if (reading.Chain.EntryHash != ledger.HeadHash)
             findings.Add("the journal no longer says what the open book says: it was changed meanwhile");
         findings.AddRange(LiteComparison.Of(lite, reading.Chain, identity).Findings);
-        return Report(reading, findings);
+        return Report(reading, findings, notes);
     }
 
     public static VerificationReport OfFolder(IDisk disk, string folder)
@@ -40,14 +41,14 @@ internal static class BookVerification
             using var still = BookLock.TryTakeShared(disk, files);
             if (still is null && disk.FileExists(files.Lock))
                 throw new BookUnavailableException(BookFault.Locked, $"the book '{folder}' is open in {LockHolder.Of(disk, files)}; close it there to verify it");
-            var findings = new List<string>();
-            var reading = ReadJournal(disk, files, identity, findings);
-            CheckLite(disk, files, identity, reading, findings);
-            return Report(reading, findings);
+            var (findings, notes) = (new List<string>(), new List<string>());
+            var reading = ReadJournal(disk, files, identity, findings, notes);
+            CheckLite(disk, files, identity, reading, findings, notes);
+            return Report(reading, findings, notes);
         });
     }
 
-    private static JournalReading ReadJournal(IDisk disk, BookFiles files, BookIdentity identity, List<string> findings)
+    private static JournalReading ReadJournal(IDisk disk, BookFiles files, BookIdentity identity, List<string> findings, List<string> notes)
     {
         if (!disk.FileExists(files.Journal))
         {
@@ -58,16 +59,16 @@ internal static class BookVerification
 
         using var file = disk.Open(files.Journal, Opening.Read);
         var reading = JournalReading.Of(file, identity.GenesisHash);
-        CheckJournal(reading, findings);
+        CheckJournal(reading, findings, notes);
         return reading;
     }
 
-    private static void CheckJournal(JournalReading reading, List<string> findings)
+    private static void CheckJournal(JournalReading reading, List<string> findings, List<string> notes)
     {
         if (reading.Broken is { } broken)
             findings.Add($"line {broken.Line} of the journal was altered: {broken.Because}; it and what follows cannot be believed");
         if (reading.TornBytes > 0)
-            findings.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged)");
+            notes.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged)");
         for (var i = 0; i < reading.Chain.Entries.Count; i++)
         {
             if (EntryCodec.Encode(reading.Chain.Entries[i]) != reading.Chain.EntryTexts[i])
@@ -78,7 +79,7 @@ internal static class BookVerification
             findings.Add($"entry {number} has no effect: {problem}");
     }
 
-    private static void CheckLite(IDisk disk, BookFiles files, BookIdentity identity, JournalReading reading, List<string> findings)
+    private static void CheckLite(IDisk disk, BookFiles files, BookIdentity identity, JournalReading reading, List<string> findings, List<string> notes)
     {
         try
         {
@@ -92,7 +93,7 @@ internal static class BookVerification
             var comparison = LiteComparison.Of(store, reading.Chain, identity);
             findings.AddRange(comparison.Findings);
             if (comparison.Findings.Count == 0 && comparison.Held < reading.Chain.Entries.Count)
-                findings.Add($"the LiteDB file lacks the last {reading.Chain.Entries.Count - comparison.Held} entries; opening the book to write replays them");
+                notes.Add($"the LiteDB file lacks the last {reading.Chain.Entries.Count - comparison.Held} entries; opening the book to write replays them");
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -100,6 +101,6 @@ internal static class BookVerification
         }
     }
 
-    private static VerificationReport Report(JournalReading reading, List<string> findings) =>
-        new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, findings);
+    private static VerificationReport Report(JournalReading reading, List<string> findings, List<string> notes) =>
+        new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, findings, notes);
 }

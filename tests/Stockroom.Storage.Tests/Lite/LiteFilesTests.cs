@@ -20,6 +20,9 @@ public sealed class LiteFilesTests
         var journal = File.ReadAllBytes(disk.Journal);
         disk.PutBack(early);
         File.WriteAllBytes(disk.Journal, journal);
+        var report = StockBookFolder.Verify(disk.Folder);
+        Assert.True(report.Holds);
+        Assert.Contains("lacks the last 4 entries", Assert.Single(report.Notes), StringComparison.Ordinal);
         using (var book = disk.Open())
         {
             Assert.Contains("4 entries of the journal were missing", Assert.Single(book.Messages), StringComparison.Ordinal);

@@ -30,5 +30,6 @@ internal static class VerbList
         new StocksVerb(),
         new ExportVerb(),
         new VerifyVerb(),
+        new CompletionsVerb(),
     ];
 }

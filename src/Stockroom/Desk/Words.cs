@@ -27,11 +27,15 @@ internal static class Words
         return $"{Band(rate.Select(r => r.GramsPerYear), "g")}{(forecast.IsComplete ? "" : ", and more")}";
     }
 
-    /// <summary>"4.5 g (0.45 to 45)". Below a milligram it is said as such.</summary>
+    /// <summary>"4.5 g (0.45 to 45)"; grams below a tenth are said in milligrams or micrograms.</summary>
     public static string Band(Band<double> band, string unit)
     {
-        if (unit == "g" && band.High < 0.001)
-            return "under 1 mg";
+        if (unit == "g" && band.High is > 0 and < 1e-9)
+            return "under 1 ng";
+        if (unit == "g" && band.Expected < 1e-4)
+            return Band(band.Select(v => v * 1e6), "µg");
+        if (unit == "g" && band.Expected < 0.1)
+            return Band(band.Select(v => v * 1e3), "mg");
         return $"{Number(band.Expected)} {unit} ({Number(band.Low)} to {Number(band.High)})";
     }
 
@@ -43,7 +47,7 @@ internal static class Words
         var size = Math.Abs(value);
         if (size >= 100)
             return value.ToString("0", CultureInfo.InvariantCulture);
-        if (size < 1e-9)
+        if (size < 1e-6)
             return "0";
         var digits = Math.Max(0, 2 - (int)Math.Floor(Math.Log10(size)));
         return Math.Round(value, Math.Min(15, digits)).ToString("0.###############", CultureInfo.InvariantCulture);

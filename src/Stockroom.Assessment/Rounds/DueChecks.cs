@@ -14,21 +14,26 @@ public static class DueChecks
             yield break;
         foreach (var rule in rules.For(content))
         {
-            if (rule.FromOpening && container.OpenedOn is null)
+            if (DayOf(rule, container) is not { } due || due.Day > today)
                 continue;
-            var start = rule.FromOpening ? container.OpenedOn!.Value : container.ReceivedOn;
-            var last = LastReset(container, rule, start);
-            var due = last is { } day ? day.AddDays(rule.RepeatDays) : start.AddDays(rule.FirstDays);
-            if (due > today)
-                continue;
-            var counted = last is { } tested
+            var counted = due.Last is { } tested
                 ? $"last done on {Iso(tested)}, again after {rule.RepeatDays} days"
-                : $"{(rule.FromOpening ? "opened" : "received")} on {Iso(start)}, due {rule.FirstDays} days later";
-            yield return new DueItem(container.Id, rule.What, due, $"{rule.Because}; {counted}. {Sentence(rule.AtLimit)}", rule.Provenance.ToString());
+                : $"{(rule.From == CountFrom.Opened ? "opened" : "received")} on {Iso(due.Start)}, due {rule.FirstDays} days later";
+            yield return new DueItem(container.Id, rule.What, due.Day, $"{rule.Because}; {counted}. {Sentence(rule.AtLimit)}", rule.Provenance.ToString());
         }
 
         if (CoverBelowMinimum(container, content, rules) is { } thin)
             yield return thin;
+    }
+
+    /// <summary>The day on which a rule falls due for a container; null where the rule is not meant for it.</summary>
+    internal static (DateOnly Day, DateOnly Start, DateOnly? Last)? DayOf(RoundRule rule, Container container)
+    {
+        if ((rule.From == CountFrom.Opened && container.OpenedOn is null) || (rule.From == CountFrom.Unopened && container.OpenedOn is not null))
+            return null;
+        var start = rule.From == CountFrom.Opened ? container.OpenedOn!.Value : container.ReceivedOn;
+        var last = LastReset(container, rule, start);
+        return (last is { } day ? day.AddDays(rule.RepeatDays) : start.AddDays(rule.FirstDays), start, last);
     }
 
     // The last time the test was made since the count began; an older one says nothing of this opening.

@@ -24,6 +24,30 @@ internal static class DueList
             if (StrengthIsSpent(holding) is { } spent)
                 yield return spent;
         }
+
+        foreach (var review in Reviews(stock))
+            yield return review;
+    }
+
+    // The look that every container gets is one walk along a cabinet, not one task a bottle.
+    private static IEnumerable<DueItem> Reviews(StockAssessment stock)
+    {
+        var rule = stock.Facts.Rounds.Review;
+        var late = stock.Holdings
+            .Where(h => h.Container.HandsOff is null)
+            .Select(h => (Holding: h, DueChecks.DayOf(rule, h.Container)!.Value.Day))
+            .Where(x => x.Day <= stock.Today);
+        foreach (var cabinet in late.GroupBy(x => x.Holding.Stand.Cabinet ?? x.Holding.Stand.Room).OrderBy(g => g.Key?.Id, StringComparer.Ordinal))
+        {
+            var oldest = cabinet.MinBy(x => (x.Day, x.Holding.Id))!;
+            var ids = string.Join(", ", cabinet.Select(x => x.Holding.Id.ToString()).Order(StringComparer.Ordinal));
+            yield return new DueItem(
+                oldest.Holding.Id,
+                $"{rule.What} in {cabinet.Key?.Name ?? "no place"}",
+                oldest.Day,
+                $"{rule.Because}; not looked at for {rule.RepeatDays} days: {ids}. {char.ToUpperInvariant(rule.AtLimit[0])}{rule.AtLimit[1..]}",
+                rule.Provenance.ToString());
+        }
     }
 
     private static DueItem? CoverRunsLow(Holding holding, StockAssessment stock)

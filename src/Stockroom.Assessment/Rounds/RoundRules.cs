@@ -8,7 +8,12 @@ public sealed class RoundRules
 {
     private static readonly Lazy<RoundRules> Embedded = new(Read);
 
-    private static readonly Dictionary<string, bool> CountedFrom = new(StringComparer.Ordinal) { ["opened"] = true, ["received"] = false };
+    private static readonly Dictionary<string, CountFrom> CountedFrom = new(StringComparer.Ordinal)
+    {
+        ["opened"] = CountFrom.Opened,
+        ["received"] = CountFrom.Received,
+        ["unopened"] = CountFrom.Unopened,
+    };
 
     private RoundRules(IReadOnlyList<RoundRule> rules, IReadOnlyList<CoverMinimum> covers)
     {
@@ -23,9 +28,12 @@ public sealed class RoundRules
 
     public IReadOnlyList<CoverMinimum> CoverMinimums { get; }
 
-    /// <summary>The rules for a content: those for its name, those for its main part, and those for any.</summary>
+    /// <summary>The look that every container gets.</summary>
+    public RoundRule Review => Rules.Single(r => r.IsForAny);
+
+    /// <summary>The rules made for a content, by its name or its only substance.</summary>
     public IEnumerable<RoundRule> For(Content content) =>
-        Rules.Where(r => r.IsForAny || r.Subjects.Contains(content.Name) || (content.Pure is { } pure && r.Subjects.Contains(pure.Name)));
+        Rules.Where(r => r.Subjects.Contains(content.Name) || (content.Pure is { } pure && r.Subjects.Contains(pure.Name)));
 
     private static RoundRules Read()
     {

@@ -14,7 +14,7 @@ public sealed class MaterialConcern : IConcern
         select new WrongItem(
             Severity.Warning,
             "material",
-            $"The {poor[0].Finding.Material} {poor[0].Part} {(poor[0].Finding.Rating == ResistanceRating.Poor ? "does not stand" : "lets through")} {string.Join(" and ", poor.Where(p => p.Part == poor[0].Part).Select(p => p.Finding.Content).Distinct(StringComparer.Ordinal))} on {holding.PlaceName}: change it",
+            Sentence(poor[0], Contents(poor), holding.PlaceName),
             string.Join("; ", poor.Select(p => p.Finding.Because).Distinct(StringComparer.Ordinal)),
             poor[0].Finding.Source?.ToString() ?? "unknown",
             null,
@@ -25,4 +25,11 @@ public sealed class MaterialConcern : IConcern
         wetted.Finding.Rating == ResistanceRating.Poor
         || (wetted.Finding.Rating == ResistanceRating.Limited && wetted.By == "content"
             && wetted.Finding.Material is "LDPE" or "HDPE" or "PP" && holding.Content.Parts.Any(p => p.Substance.Element is "Cl" or "Br" or "I"));
+
+    private static string Contents(List<WettedPart> parts) =>
+        string.Join(" and ", parts.Where(p => p.Part == parts[0].Part).Select(p => p.Finding.Content).Distinct(StringComparer.Ordinal));
+
+    private static string Sentence(WettedPart part, string contents, string place) => part.Finding.Rating == ResistanceRating.Poor
+        ? $"The {part.Finding.Material} {part.Part} does not stand {contents} on {place}: change it"
+        : $"The {part.Finding.Material} {part.Part} lets {contents} through on {place}: change it";
 }

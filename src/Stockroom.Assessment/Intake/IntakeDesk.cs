@@ -99,7 +99,7 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares)
             return;
         var millilitres = amount.IsVolume ? (double)amount.Value : VolumeOf(booked, content);
         if (millilitres > ware.Volume.Millilitres * 1.25)
-            throw new BookRefusal($"{amount} of {content.Name} is about {millilitres:0} mL, more than a {ware.Name} holds");
+            throw new BookRefusal($"{amount} of {content.Name} is about {millilitres:0} mL, more than one {ware.Name} holds");
     }
 
     private double VolumeOf(AmountBooked booked, Content content)

@@ -25,14 +25,15 @@ internal static class BookAccess
 
     public static StockBook Write(string? named, Surroundings around) => Open(named, around, readOnly: false);
 
-    /// <summary>Opens to write, and makes an empty book first where only the data folder's default was meant and none is there yet.</summary>
+    /// <summary>Opens to write, and makes an empty book first where nothing is there yet: a book begins with its first place.</summary>
     public static StockBook WriteOrMake(string? named, Surroundings around)
     {
         var folder = FolderOf(named, around);
-        if (named is not null || around.Variable(Variable) is not null || Directory.Exists(folder))
+        if (Path.Exists(folder))
             return Open(named, around, readOnly: false);
+        var book = StockBookFolder.Create(folder, around.Clock);
         around.Error.WriteLine($"stockroom: a new, empty book was made in '{folder}'");
-        return StockBookFolder.Create(folder, around.Clock);
+        return book;
     }
 
     /// <summary>A container's id as typed, spoken or scanned.</summary>

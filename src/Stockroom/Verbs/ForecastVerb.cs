@@ -85,7 +85,7 @@ internal sealed class ForecastVerb : IVerb
             Filled = today,
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
-            throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than a {situation.Vessel.Name} holds");
+            throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
         return Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
     }
 

@@ -6,11 +6,14 @@ namespace Stockroom.Chemistry.Hazards;
 public static class Classifier
 {
     /// <summary>The hazards of a content as the stock book names it.</summary>
-    public static Classification Classify(Content content, HazardFacts facts, RuleSet rules)
+    public static Classification Classify(Content content, HazardFacts facts, RuleSet rules) => Classify(content, facts, rules, Measured.Nothing);
+
+    /// <summary>The same with what was measured on the whole.</summary>
+    public static Classification Classify(Content content, HazardFacts facts, RuleSet rules, Measured measured)
     {
         if (content.IsUnknown)
             return Orphan(content, facts, rules);
-        var classification = Classify(Mixture.Of(content, facts), facts, rules);
+        var classification = Classify(Mixture.Of(content, facts).With(measured), facts, rules);
         var notes = content.Notes.Concat(classification.Notes).ToList();
         if (facts.Radioactive.In(content) is not { } radioactive)
             return classification with { Notes = notes };

@@ -76,6 +76,15 @@ public sealed record Mixture
         };
     }
 
+    /// <summary>The same with what was measured on the whole.</summary>
+    public Mixture With(Measured measured) => this with
+    {
+        Ph = measured.Ph ?? Ph,
+        FlashPointCelsius = measured.FlashPointCelsius ?? FlashPointCelsius,
+        BoilingPointCelsius = measured.BoilingPointCelsius ?? BoilingPointCelsius,
+        KinematicViscosity = measured.KinematicViscosity ?? KinematicViscosity,
+    };
+
     // A gas that the keeper mixes with water is there as its solution, for which the limits are.
     private static Substance InWater(Substance substance, Content content, HazardFacts facts, List<string> notes)
     {

@@ -20,6 +20,7 @@ internal static class VerbList
         new LedgerVerb(),
         new PlaceVerb(),
         new FactsVerb(),
+        new ClassifyVerb(),
         new ForecastVerb(),
         WaresVerb.Vessels(),
         WaresVerb.Closures(),

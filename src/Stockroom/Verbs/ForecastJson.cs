@@ -19,10 +19,9 @@ internal static class ForecastJson
             json.WriteString("path", path.Path);
             json.WriteString("verdict", path.Verdict.ToString().ToLowerInvariant());
             json.NumberOrNull("share", path.Share.Value);
-            if (path.Verdict == PathVerdict.Applies)
-                Band(json, "g_per_year", path.Rate.Select(r => r.GramsPerYear));
-            else
-                json.WriteNull("g_per_year");
+            var known = path.Verdict != PathVerdict.Unknown;
+            json.NumberOrNull("g_per_year", known ? path.Rate.Expected.GramsPerYear : null);
+            Band(json, "g_per_year_band", known ? path.Rate.Select(r => r.GramsPerYear) : null);
             json.WriteString("because", path.Because);
             json.TextOrNull("source", path.Source?.ToString());
             json.WriteEndObject();

@@ -21,7 +21,8 @@ internal sealed class DemoVerb : IVerb
         var report = new Option<bool>("--report") { Description = "Print the report and write the labels' PDF into the book's folder, without the screens" };
         var from = new Option<string?>("--from") { Description = "A folder with places.tsv, containers.tsv and history.tsv in place of the demo's own", HelpName = "FOLDER" };
         var book = BookAccess.BookOption();
-        var command = new Command(Name, Summary) { report, from, book };
+        var json = BookAccess.JsonOption();
+        var command = new Command(Name, Summary) { report, from, book, json };
         command.SetAction(p =>
         {
             var folder = Path.GetFullPath(p.GetValue(book) ?? Path.Combine(around.DataFolder, "demo.stockbook"));
@@ -31,9 +32,9 @@ internal sealed class DemoVerb : IVerb
             using var made = StockBookFolder.Create(folder, around.Clock);
             File.WriteAllText(Path.Combine(folder, Mark), "This book was made by 'stockroom demo' and is made anew by it.\n");
             made.Append(new Transaction(around.User, entries));
-            if (around.IsTerminal && !p.GetValue(report))
+            if (around.IsTerminal && !p.GetValue(report) && !p.GetValue(json))
                 return OpenVerb.Show(made, around);
-            Report(made, folder, around);
+            Report(made, folder, around, p.GetValue(json));
             return ExitCodes.Done;
         });
         return command;
@@ -69,15 +70,27 @@ internal sealed class DemoVerb : IVerb
         }
     }
 
-    private static void Report(StockBook book, string folder, Surroundings around)
+    private static void Report(StockBook book, string folder, Surroundings around, bool json)
     {
         var stock = new StockAssessment(book.Ledger.State, StockFacts.Default, around.Today);
-        TodayVerb.Print(around.Out, StockDesk.TodayOf(stock, Path.GetFileName(folder)), wrongToo: true);
-        around.Out.WriteLine();
-        Leaving(around.Out, stock);
+        var view = StockDesk.TodayOf(stock, Path.GetFileName(folder));
         var file = Path.Combine(folder, LabelsFile);
         var stocks = StocksVerb.Load(around);
         LabelVerb.Print([.. stock.Holdings.Select(Labelling.Of)], stocks.Named(LabelVerb.UsualStock), stocks, 0, file, around);
+        if (json)
+        {
+            JsonDocumentWriter.Write(around.Out, w =>
+            {
+                TodayVerb.WriteAll(w, stock, view);
+                w.WriteString("folder", folder);
+                w.WriteString("labels", file);
+            });
+            return;
+        }
+
+        TodayVerb.Print(around.Out, view, wrongToo: true);
+        around.Out.WriteLine();
+        Leaving(around.Out, stock);
         around.Out.WriteLine();
         around.Out.WriteLine($"labels: {stock.Holdings.Count} in {file}");
         around.Out.WriteLine($"book: {folder} (look into it with 'stockroom open --book {folder}')");

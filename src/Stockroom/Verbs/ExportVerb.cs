@@ -25,7 +25,8 @@ internal sealed class ExportVerb : IVerb
     {
         var file = new Argument<string>("FILE") { Description = "FILE.csv or FILE.json" };
         var book = BookAccess.BookOption();
-        var command = new Command(Name, Summary) { file, book };
+        var asJson = BookAccess.JsonOption();
+        var command = new Command(Name, Summary) { file, book, asJson };
         command.SetAction(p =>
         {
             var path = p.GetRequiredValue(file);
@@ -42,6 +43,17 @@ internal sealed class ExportVerb : IVerb
                 throw RefusedException.Input($"nothing was exported: {report.Findings[0]}; see 'stockroom verify'");
             var bytes = write(open);
             OutputFile.Write(path, s => s.Write(bytes));
+            if (p.GetValue(asJson))
+            {
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    w.WriteString("file", path);
+                    w.WriteNumber("containers", open.Stock.Holdings.Count);
+                    w.WriteNumber("entries", open.Book.Ledger.Entries.Count);
+                });
+                return ExitCodes.Done;
+            }
+
             around.Out.WriteLine($"{open.Stock.Holdings.Count} containers, {open.Book.Ledger.Entries.Count} entries in {path}");
             return ExitCodes.Done;
         });

@@ -58,7 +58,8 @@ internal sealed class TodayVerb(string name, string summary, bool wrongToo) : IV
     private static string Listed(IReadOnlyList<string> ids) =>
         ids.Count <= 12 ? string.Join(", ", ids) : $"{string.Join(", ", ids.Take(12))} and {ids.Count - 12} more";
 
-    private static void WriteAll(Utf8JsonWriter json, StockAssessment stock, TodayView view)
+    /// <summary>The same as scripts read it.</summary>
+    internal static void WriteAll(Utf8JsonWriter json, StockAssessment stock, TodayView view)
     {
         json.WriteString("book", view.BookName);
         json.WriteString("date", view.Date.Iso());

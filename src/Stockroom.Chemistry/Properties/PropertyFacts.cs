@@ -102,6 +102,12 @@ public sealed class PropertyFacts
             ? Fact<Fraction>.Of(new Fraction(e.Value), e.Spread, e.Provenance)
             : Fact<Fraction>.Missing($"no lower flammable limit of {substance.Name} is in the tables");
 
+    /// <summary>What every source says of a substance's single values, the preferred reading of each first.</summary>
+    public IReadOnlyList<PropertyReading> Readings(Substance substance) => _properties.Value.Readings(substance);
+
+    /// <summary>The readings that differ from the preferred ones, for showing beside them.</summary>
+    public IReadOnlyList<PropertyReading> OtherReadings(Substance substance) => [.. Readings(substance).Where(r => !r.IsPreferred)];
+
     public IReadOnlyList<ExposureLimit> ExposureLimits(Substance substance) => _limits.Value.Of(substance);
 
     public ExposureLimit? StrictestLimit(Substance substance) => _limits.Value.Strictest(substance);

@@ -24,6 +24,7 @@ internal sealed class PropertyTable
     };
 
     private readonly Dictionary<(string, PropertyKind), Entry> _entries = [];
+    private readonly Dictionary<string, List<PropertyReading>> _readings = new(StringComparer.Ordinal);
 
     private PropertyTable()
     {
@@ -34,7 +35,7 @@ internal sealed class PropertyTable
     public static PropertyTable Read(SubstanceCatalogue catalogue)
     {
         var table = new PropertyTable();
-        foreach (var row in EmbeddedTables.Facts("properties.tsv", "substance", "property", "value", "unit", "at_k", "spread_percent").Rows)
+        foreach (var row in EmbeddedTables.Facts("properties.tsv", "substance", "property", "value", "unit", "at_k", "spread_percent", "preferred").Rows)
         {
             var substance = row.SubstanceOf(catalogue, "substance");
             var (kind, unit) = row.OneOf("property", Kinds);
@@ -45,13 +46,39 @@ internal sealed class PropertyTable
                 row.PositiveOrNull("at_k") is { } at ? new Temperature(at) : null,
                 Spread.OfPercent(row.Number("spread_percent")),
                 row.Provenance);
-            if (!table._entries.TryAdd((substance.Name, kind), entry))
-                throw row.Wrong("property", $"{substance.Name} has {row.Text("property")} twice");
+            var preferred = row.YesNo("preferred");
+            if (preferred && !table._entries.TryAdd((substance.Name, kind), entry))
+                throw row.Wrong("preferred", $"{substance.Name} has two preferred values of {row.Text("property")}; one must be no");
+            if (!preferred && !table._entries.ContainsKey((substance.Name, kind)))
+                throw row.Wrong("preferred", $"{substance.Name} has no preferred {row.Text("property")} before this one");
+            table.Keep(substance, Reading(row, kind, entry, preferred));
         }
 
         return table;
     }
 
+    /// <summary>Every reading of a substance, preferred and not, in the order of the table.</summary>
+    public IReadOnlyList<PropertyReading> Readings(Substance substance) => _readings.GetValueOrDefault(substance.Name) ?? [];
+
     public Entry? Find(Substance substance, PropertyKind kind) =>
         _entries.TryGetValue((substance.Name, kind), out var entry) ? entry : null;
+
+    private static PropertyReading Reading(TableRow row, PropertyKind kind, Entry entry, bool preferred) => new(
+        kind,
+        row.Text("property").Replace('_', ' '),
+        row.Text("value"),
+        row.Text("unit"),
+        row.Text("unit") == "K" ? new Temperature(entry.Value) : null,
+        row.Text("unit") == "kg/m3" ? new Density(entry.Value) : null,
+        entry.At,
+        entry.Spread,
+        preferred,
+        entry.Provenance);
+
+    private void Keep(Substance substance, PropertyReading reading)
+    {
+        if (!_readings.TryGetValue(substance.Name, out var list))
+            _readings[substance.Name] = list = [];
+        list.Add(reading);
+    }
 }

@@ -17,9 +17,16 @@ public sealed record AcuteBand(
 /// <summary>The bands of acute toxicity and the point estimates that stand for a category, from acute-bands.tsv.</summary>
 public sealed class AcuteBands
 {
-    private readonly IReadOnlyList<AcuteBand> _rows;
+    private const int RuleSetCount = (int)RuleSet.Us + 1;
 
-    private AcuteBands(IReadOnlyList<AcuteBand> rows) => _rows = rows;
+    private readonly IReadOnlyList<AcuteBand> _rows;
+    private readonly AcuteBand[][] _byRoute;
+
+    private AcuteBands(IReadOnlyList<AcuteBand> rows)
+    {
+        _rows = rows;
+        _byRoute = [.. Enum.GetValues<ExposureRoute>().SelectMany(route => Enum.GetValues<RuleSet>().Select(rules => rows.Where(b => b.Route == route && b.Rules.Contains(rules)).ToArray()))];
+    }
 
     public IReadOnlyList<AcuteBand> Rows => _rows;
 
@@ -30,12 +37,14 @@ public sealed class AcuteBands
 
     /// <summary>The band in which an estimate lies, or null where it lies above all of them.</summary>
     public AcuteBand? Containing(ExposureRoute route, decimal estimate, RuleSet rules) =>
-        _rows.FirstOrDefault(b => b.Route == route && b.Rules.Contains(rules) && estimate > b.Over && estimate <= b.UpTo);
+        Array.Find(Bands(route, rules), b => estimate > b.Over && estimate <= b.UpTo);
 
     /// <summary>The band of a category by one route.</summary>
     public AcuteBand? Of(ExposureRoute route, string category, RuleSet rules) =>
-        _rows.FirstOrDefault(b => b.Route == route && b.Category == category && b.Rules.Contains(rules));
+        Array.Find(Bands(route, rules), b => b.Category == category);
 
     /// <summary>Bands of one route, most severe first.</summary>
-    public IEnumerable<AcuteBand> By(ExposureRoute route, RuleSet rules) => _rows.Where(b => b.Route == route && b.Rules.Contains(rules));
+    public IEnumerable<AcuteBand> By(ExposureRoute route, RuleSet rules) => Bands(route, rules);
+
+    private AcuteBand[] Bands(ExposureRoute route, RuleSet rules) => _byRoute[((int)route * RuleSetCount) + (int)rules];
 }

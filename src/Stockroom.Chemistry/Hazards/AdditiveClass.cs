@@ -17,7 +17,7 @@ public abstract class AdditiveClass : HazardClass
         var shares = new List<Share>();
         foreach (var ingredient in mixture.Ingredients)
         {
-            if (LimitTowards(target, ingredient, findings) is not { } limit)
+            if (!Concerns(ingredient) || LimitTowards(target, ingredient, findings) is not { } limit)
                 continue;
             var weight = Weight(target, ingredient);
             if (ingredient.Counted < Math.Min(RelevantFrom(ingredient, findings) / weight, SpecificFrom(ingredient)))
@@ -37,6 +37,9 @@ public abstract class AdditiveClass : HazardClass
 
     /// <summary>The limit by which an ingredient counts towards a category, or null where it does not.</summary>
     protected abstract (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings);
+
+    /// <summary>False for an ingredient that cannot count in this class.</summary>
+    protected virtual bool Concerns(Ingredient ingredient) => Own(ingredient).Count + OwnLimits(ingredient).Count > 0;
 
     /// <summary>Factor on the share; M in the aquatic sums.</summary>
     protected virtual decimal Weight(string target, Ingredient ingredient) => 1m;
@@ -58,7 +61,7 @@ public abstract class AdditiveClass : HazardClass
     protected virtual IEnumerable<string> Counting(Ingredient ingredient) => Own(ingredient).Select(c => c.Category);
 
     /// <summary>Specific limits that play a part in this class.</summary>
-    protected virtual IEnumerable<ConcentrationLimit> Specific(Ingredient ingredient) => ingredient.Profile.Limits.Where(l => Owns(l.Category));
+    protected virtual IEnumerable<ConcentrationLimit> Specific(Ingredient ingredient) => OwnLimits(ingredient);
 
     private decimal RelevantFrom(Ingredient ingredient, Findings findings)
     {

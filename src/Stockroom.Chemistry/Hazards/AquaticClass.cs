@@ -16,7 +16,7 @@ public abstract class AquaticClass : AdditiveClass
             var shares = SharesTowards(target, mixture, findings);
             if (!Reached(shares))
                 continue;
-            findings.Add(target, findings.Facts.Elements.StatementOf(target), null, Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
+            findings.Add(target, findings.Facts.Elements.StatementOf(target), null, () => Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
             return;
         }
     }

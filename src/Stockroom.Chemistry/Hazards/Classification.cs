@@ -8,8 +8,20 @@ namespace Stockroom.Chemistry.Hazards;
 /// <param name="Organs">Organs affected, where known.</param>
 public sealed record ClassifiedCategory(string Category, string Statement, string? Organs = null);
 
-/// <summary>Why a category or statement stands.</summary>
-public sealed record Reason(string Category, string Because, Provenance Source);
+/// <summary>Why a category or statement stands; the sentence is made when it is first read.</summary>
+/// <param name="category">Category or statement that it is for.</param>
+/// <param name="because">Makes the sentence.</param>
+/// <param name="source">Clause or entry.</param>
+public sealed class Reason(string category, Func<string> because, Provenance source)
+{
+    private readonly Lazy<string> _because = new(because, LazyThreadSafetyMode.PublicationOnly);
+
+    public string Category => category;
+
+    public string Because => _because.Value;
+
+    public Provenance Source => source;
+}
 
 /// <summary>The hazards of a content, each with its reason, and everything that is not known about them.</summary>
 public sealed record Classification

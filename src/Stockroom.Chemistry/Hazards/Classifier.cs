@@ -1,4 +1,5 @@
 using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Hazards.Reactions;
 
 namespace Stockroom.Chemistry.Hazards;
 
@@ -13,6 +14,7 @@ public static class Classifier
     {
         if (content.IsUnknown)
             return Orphan(content, facts, rules);
+        content = Settling.Settle(content, facts);
         var classification = Classify(Mixture.Of(content, facts).With(measured), facts, rules);
         var notes = content.Notes.Concat(classification.Notes).ToList();
         if (facts.Radioactive.In(content) is not { } radioactive)
@@ -42,6 +44,7 @@ public static class Classifier
                 hazard.Judge(mixture, findings);
         }
 
+        ExtremePh.NoteMildness(mixture, findings);
         SupplementalStatements.Judge(mixture, findings);
         var unclassified = mixture.Ingredients.Where(i => i.Profile.Knowledge == HazardKnowledge.Unknown).Select(i => i.Name).ToList();
         AddNotes(mixture, unclassified, findings);
@@ -81,9 +84,11 @@ public static class Classifier
 
     private static void NoteOn(Ingredient ingredient, bool isPure, Findings findings)
     {
-        var self = ingredient.Categories.Where(c => c.Status == EntryStatus.Self).ToList();
-        if (self.Count > 0)
-            findings.Note($"{ingredient.Name}: {string.Join(", ", self.Select(c => c.Category == "EUH" ? c.Statement : c.Category))} {self[0].Provenance.Source}; {self[0].Provenance.Locator}");
+        if (ingredient.Profile.OwnNote is { } own)
+            findings.Note(own);
+        var index = ingredient.Profile.Index;
+        if ((index.HasBounds ? ProfileIndex.SelfNoteOf(ingredient.Name, ingredient.Categories) : index.SelfNote) is { } self)
+            findings.Note(self);
         foreach (var open in ingredient.Categories.Where(c => c.LeavesOpen is not null && findings.Any(f => f.Category[..^1] == c.Category[..^1])))
             findings.Note($"{ingredient.Name}, {open.Category}: {open.LeavesOpen}");
         if (isPure && ingredient.Profile.NotClassifiedBy is { } source)

@@ -9,7 +9,7 @@ namespace Stockroom.Chemistry.Hazards;
 public abstract class CutOffClass : HazardClass
 {
     /// <summary>One ingredient's contribution.</summary>
-    protected sealed record Result(string Category, string Statement, string? Organs, string Because, Provenance Source);
+    protected sealed record Result(string Category, string Statement, string? Organs, Func<string> Because, Provenance Source);
 
     public override void Judge(Mixture mixture, Findings findings)
     {
@@ -34,21 +34,21 @@ public abstract class CutOffClass : HazardClass
     /// <summary>What one ingredient contributes.</summary>
     protected virtual IEnumerable<Result> ResultsOf(Ingredient ingredient, Mixture mixture, Findings findings)
     {
-        var bands = ingredient.Profile.Limits.Where(l => Owns(l.Category)).ToList();
+        var bands = OwnLimits(ingredient);
         var share = ShareOf(ingredient, mixture);
         foreach (var band in bands.Where(b => b.Contains(share)))
-            yield return new Result(band.Category, band.Statement, OrgansOf(ingredient, band.Category), Explain.Limit(ingredient, band), band.Provenance);
+            yield return new Result(band.Category, band.Statement, OrgansOf(ingredient, band.Category), () => Explain.Limit(ingredient, band), band.Provenance);
 
         foreach (var own in Own(ingredient))
         {
-            if (bands.Exists(b => b.Category == own.Category && b.Statement == own.Statement))
+            if (bands.Any(b => b.Category == own.Category && b.Statement == own.Statement))
                 continue;
             if (Generic(own.Category, share, mixture, findings) is { } limit)
             {
                 var statement = limit.Result == own.Category ? own.Statement : StatementFor(limit.Result!, own, findings);
                 yield return new Result(
                     limit.Result!, statement, own.Organs,
-                    $"{Explain.Share(ingredient)}{(share == ingredient.Counted ? "" : $", with its group {Explain.Percent(share)}")} ({own.Category}): generic limit from {Explain.Percent(limit.FromPercent)} on", limit.Provenance);
+                    () => $"{Explain.Share(ingredient)}{(share == ingredient.Counted ? "" : $", with its group {Explain.Percent(share)}")} ({own.Category}): generic limit from {Explain.Percent(limit.FromPercent)} on", limit.Provenance);
             }
         }
     }

@@ -17,11 +17,16 @@ public sealed class ElementTable
 {
     private readonly Dictionary<(string Category, string Statement), CategoryElements> _byCategory = [];
 
+    private readonly Dictionary<string, string> _statements = new(StringComparer.Ordinal);
+
     private ElementTable(IReadOnlyList<CategoryElements> rows)
     {
         Rows = rows;
         foreach (var row in rows)
+        {
             _byCategory.TryAdd((row.Category, row.Statement), row);
+            _statements.TryAdd(row.Category, row.Statement);
+        }
     }
 
     /// <summary>In the order of the classes, most severe first within a class.</summary>
@@ -39,5 +44,5 @@ public sealed class ElementTable
     public bool Has(string category, string statement, RuleSet rules) => Of(category, statement)?.Rules.Contains(rules) == true;
 
     /// <summary>The statement that belongs to a category; empty where it has none.</summary>
-    public string StatementOf(string category) => Rows.First(r => r.Category == category).Statement;
+    public string StatementOf(string category) => _statements[category];
 }

@@ -12,6 +12,7 @@ internal static class Explain
             EntryStatus.Harmonised => "by its harmonised entry",
             EntryStatus.Group => "by a group entry",
             EntryStatus.Self => "self-classified, no harmonised entry",
+            EntryStatus.Own => "by the keeper's own classification",
             _ => "as given",
         };
         return $"{name}: {by}{(category.Minimum ? ", a minimum classification" : "")}";

@@ -1,3 +1,4 @@
+using Stockroom.Chemistry.Hazards.Reactions;
 using Stockroom.Chemistry.Tables;
 
 namespace Stockroom.Chemistry.Hazards;
@@ -26,9 +27,28 @@ internal static class ExtremePh
         var statement = findings.Facts.Elements.StatementOf(category);
         var source = mixture.Ingredients.FirstOrDefault(i => IsExtreme(i.Profile.Ph) && i.Percent >= IngredientFrom && !HasLimits(i, owner));
         if (source is not null)
-            Replace(findings, owner, category, statement, $"{Explain.Share(source)}, pH {Explain.Number(source.Profile.Ph!.Value)}: an extreme pH counts from {Explain.Percent(IngredientFrom)} on", Ingredients);
+            Replace(findings, owner, category, statement, () => $"{Explain.Share(source)}, pH {Explain.Number(source.Profile.Ph!.Value)}: an extreme pH counts from {Explain.Percent(IngredientFrom)} on", Ingredients);
         else if (IsExtreme(mixture.Ph))
             ByWhole(mixture, findings, category, statement, owner);
+    }
+
+    /// <summary>
+    /// Says where a given pH is milder than so much of a strong acid or hydroxide allows; the categories by the limits,
+    /// the stricter side, stand.
+    /// </summary>
+    public static void NoteMildness(Mixture mixture, Findings findings)
+    {
+        if (mixture.Ph is not { } ph || IsExtreme(ph) || mixture.IsPure)
+            return;
+        var ions = findings.Facts.Ions;
+        var acids = mixture.Ingredients.Where(i => i.Percent >= IngredientFrom && ions.Is(i.Name, IonKind.Acid)).ToList();
+        var alkalis = mixture.Ingredients.Where(i => i.Percent >= IngredientFrom && ions.Is(i.Name, IonKind.Hydroxide)).ToList();
+        if (acids.Count + alkalis.Count == 0 || (acids.Count > 0 && alkalis.Count > 0))
+            return;
+        var strong = acids.Count > 0 ? acids : alkalis;
+        var standing = findings.Categories.Where(c => c.Category.StartsWith("Skin Corr.", StringComparison.Ordinal) || c.Category.StartsWith("Skin Irrit.", StringComparison.Ordinal) || c.Category.StartsWith("Eye ", StringComparison.Ordinal)).Select(c => c.Category).ToList();
+        findings.Note($"contradiction: {string.Join(", ", strong.Select(Explain.Share))} means {(standing.Count == 0 ? $"a pH {(acids.Count > 0 ? "of 2 or less" : "of 11.5 or more")}" : string.Join(", ", standing) + " by the limits")}; "
+            + $"the given pH {Explain.Number(ph)} would mean less. {(standing.Count == 0 ? "One of the two is wrong" : "The limits, the stricter side, stand")}");
     }
 
     private static void ByWhole(Mixture mixture, Findings findings, string category, string statement, HazardClass owner)
@@ -41,10 +61,10 @@ internal static class ExtremePh
             return;
         }
 
-        Replace(findings, owner, category, statement, $"pH {ph} of the whole is extreme, and no published limit says otherwise", Whole);
+        Replace(findings, owner, category, statement, () => $"pH {ph} of the whole is extreme, and no published limit says otherwise", Whole);
     }
 
-    private static void Replace(Findings findings, HazardClass owner, string category, string statement, string because, Provenance source)
+    private static void Replace(Findings findings, HazardClass owner, string category, string statement, Func<string> because, Provenance source)
     {
         findings.Supersede(c => owner.Owns(c) && owner.Severity(c) > owner.Severity(category));
         findings.Add(category, statement, null, because, source);

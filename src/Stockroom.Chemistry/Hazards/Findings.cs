@@ -32,7 +32,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
     public IReadOnlyDictionary<ExposureRoute, decimal> Unknown => _unknown;
 
     /// <summary>Adds a category, unless these rules do not have it; a second finding of the same adds its reason only.</summary>
-    public void Add(string category, string statement, string? organs, string because, Provenance source)
+    public void Add(string category, string statement, string? organs, Func<string> because, Provenance source)
     {
         if (!Facts.Elements.Has(category, statement, Rules))
         {
@@ -46,7 +46,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
     }
 
     /// <summary>Adds a supplemental statement; only CLP has them.</summary>
-    public void AddSupplemental(string code, string because, Provenance source)
+    public void AddSupplemental(string code, Func<string> because, Provenance source)
     {
         if (Rules != RuleSet.Eu)
             return;

@@ -12,22 +12,15 @@ public abstract class HazardClass
     /// <summary>Its categories, most severe first.</summary>
     public abstract IReadOnlyList<string> Categories { get; }
 
+    private Dictionary<string, int>? _severities;
+
     /// <summary>True where a mixture is judged although no ingredient has a category of this class (a pH or a flash point is given).</summary>
     public virtual bool JudgedAlways => false;
 
-    public bool Owns(string category) => Categories.Contains(category);
+    public bool Owns(string category) => Severities.ContainsKey(category);
 
     /// <summary>0 for the most severe category; above all for one of another class.</summary>
-    public int Severity(string category)
-    {
-        for (var i = 0; i < Categories.Count; i++)
-        {
-            if (Categories[i] == category)
-                return i;
-        }
-
-        return int.MaxValue;
-    }
+    public int Severity(string category) => Severities.TryGetValue(category, out var severity) ? severity : int.MaxValue;
 
     /// <summary>Judges a mixture of several ingredients, or a diluted one.</summary>
     public abstract void Judge(Mixture mixture, Findings findings);
@@ -42,15 +35,20 @@ public abstract class HazardClass
         foreach (var category in substance.Categories.Where(c => Owns(c.Category)))
         {
             found = true;
-            findings.Add(category.Category, category.Statement, category.Organs, Explain.Entry(substance.Name, category), category.Provenance);
+            findings.Add(category.Category, category.Statement, category.Organs, () => Explain.Entry(substance.Name, category), category.Provenance);
         }
 
         if (found)
             return;
         foreach (var limit in substance.Profile.Limits.Where(l => Owns(l.Category) && l.Contains(substance.Counted)))
-            findings.Add(limit.Category, limit.Statement, null, Explain.Limit(substance, limit), limit.Provenance);
+            findings.Add(limit.Category, limit.Statement, null, () => Explain.Limit(substance, limit), limit.Provenance);
     }
 
     /// <summary>Categories of one ingredient that belong to this class.</summary>
-    protected IEnumerable<AssignedCategory> Own(Ingredient ingredient) => ingredient.Categories.Where(c => Owns(c.Category));
+    protected IReadOnlyList<AssignedCategory> Own(Ingredient ingredient) => ingredient.CategoriesOf(this);
+
+    /// <summary>Specific limits of one ingredient that belong to this class.</summary>
+    protected IReadOnlyList<ConcentrationLimit> OwnLimits(Ingredient ingredient) => ingredient.Profile.Index.LimitsOf(this);
+
+    private Dictionary<string, int> Severities => _severities ??= Categories.Select((c, i) => (c, i)).ToDictionary(p => p.c, p => p.i, StringComparer.Ordinal);
 }

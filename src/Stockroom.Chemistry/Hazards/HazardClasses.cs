@@ -58,19 +58,11 @@ public static class HazardClasses
         var concerned = new HashSet<HazardClass>();
         foreach (var ingredient in mixture.Ingredients)
         {
-            foreach (var category in ingredient.Profile.Categories)
-                Add(category.Category);
-            foreach (var limit in ingredient.Profile.Limits)
-                Add(limit.Category);
+            foreach (var hazard in ingredient.Profile.Index.Concerned)
+                concerned.Add(hazard);
         }
 
         return concerned;
-
-        void Add(string category)
-        {
-            if (Of(category) is { } hazard)
-                concerned.Add(hazard);
-        }
     }
 
     /// <summary>Sorts categories by class, then by severity.</summary>

@@ -27,6 +27,9 @@ public enum EntryStatus
 
     /// <summary>Stated by the one who asks.</summary>
     Given,
+
+    /// <summary>Written into the book by the keeper; it wins over the catalogue.</summary>
+    Own,
 }
 
 /// <summary>One category of a substance.</summary>
@@ -89,6 +92,8 @@ public sealed record AcuteToxicityEstimate(
 /// <summary>Everything the classification needs to know about one ingredient.</summary>
 public sealed record HazardProfile
 {
+    private ProfileIndex? _index;
+
     public required string Name { get; init; }
 
     public required HazardKnowledge Knowledge { get; init; }
@@ -122,15 +127,12 @@ public sealed record HazardProfile
     /// <summary>Why no classification applies, where a source says so.</summary>
     public Provenance? NotClassifiedBy { get; init; }
 
-    /// <summary>The categories that hold at a strength in per cent by mass.</summary>
-    public IReadOnlyList<AssignedCategory> At(decimal percent)
-    {
-        for (var i = 0; i < Categories.Count; i++)
-        {
-            if (!Categories[i].HoldsAt(percent))
-                return [.. Categories.Where(c => c.HoldsAt(percent))];
-        }
+    /// <summary>What belongs to which class.</summary>
+    internal ProfileIndex Index => _index is { } index && index.IsOf(this) ? index : _index = new ProfileIndex(this);
 
-        return Categories;
-    }
+    /// <summary>Said with every answer that rests on a profile of the keeper's own; null for the catalogue's.</summary>
+    public string? OwnNote { get; init; }
+
+    /// <summary>The categories that hold at a strength in per cent by mass.</summary>
+    public IReadOnlyList<AssignedCategory> At(decimal percent) => Index.HasBounds ? [.. Categories.Where(c => c.HoldsAt(percent))] : Categories;
 }

@@ -14,6 +14,13 @@ public sealed record Ingredient(HazardProfile Profile, decimal Percent, MatterSt
     public decimal Counted => Percent * Profile.CountedShare;
 
     public IReadOnlyList<AssignedCategory> Categories => Profile.At(Percent);
+
+    /// <summary>The categories of one class that hold at its share.</summary>
+    internal IReadOnlyList<AssignedCategory> CategoriesOf(HazardClass hazard)
+    {
+        var own = Profile.Index.CategoriesOf(hazard);
+        return own.Count > 0 && Profile.Index.HasBounds ? [.. own.Where(c => c.HoldsAt(Percent))] : own;
+    }
 }
 
 /// <summary>What is to be classified: ingredients and what was measured on the whole.</summary>

@@ -25,14 +25,20 @@ public sealed class ReactingIngredients
         EmbeddedTables.Facts("reacting-pairs.tsv", "role", "other_role", "what"));
 
     /// <summary>One sentence for each pair of ingredients that would react with each other.</summary>
-    public IEnumerable<string> Among(IReadOnlyList<string> ingredients)
+    public IEnumerable<string> Among(IReadOnlyList<string> ingredients) => PairsAmong(ingredients).Select(p => p.Sentence);
+
+    /// <summary>The pairs that would react, with the sentence that says what would form.</summary>
+    public IEnumerable<(string A, string B, string Sentence)> PairsAmong(IReadOnlyList<string> ingredients)
     {
+        var playing = ingredients.Where(_roles.ContainsKey).ToList();
+        if (playing.Count < 2)
+            yield break;
         foreach (var (role, other, what) in _pairs)
         {
-            foreach (var a in ingredients.Where(n => Plays(n, role)))
+            foreach (var a in playing.Where(n => Plays(n, role)))
             {
-                foreach (var b in ingredients.Where(n => n != a && Plays(n, other)))
-                    yield return $"ingredients would react: {a} and {b} {what}; the classification takes them as if they stood side by side";
+                foreach (var b in playing.Where(n => n != a && Plays(n, other)))
+                    yield return (a, b, $"not judged: ingredients would react: {a} and {b} {what}; the classification takes them as if they stood side by side");
             }
         }
     }

@@ -29,13 +29,13 @@ internal static class SupplementalStatements
             if (band is not null)
             {
                 if (band.Contains(ingredient.Counted))
-                    findings.AddSupplemental(own.Statement, Explain.Limit(ingredient, band), band.Provenance);
+                    findings.AddSupplemental(own.Statement, () => Explain.Limit(ingredient, band), band.Provenance);
                 continue;
             }
 
             if (mixture.IsPure)
             {
-                findings.AddSupplemental(own.Statement, Explain.Entry(ingredient.Name, own), own.Provenance);
+                findings.AddSupplemental(own.Statement, () => Explain.Entry(ingredient.Name, own), own.Provenance);
                 continue;
             }
 
@@ -50,7 +50,7 @@ internal static class SupplementalStatements
                 continue;
             }
 
-            findings.AddSupplemental(own.Statement, $"{Explain.Share(ingredient)}: carried over from its entry", own.Provenance);
+            findings.AddSupplemental(own.Statement, () => $"{Explain.Share(ingredient)}: carried over from its entry", own.Provenance);
         }
     }
 
@@ -64,7 +64,7 @@ internal static class SupplementalStatements
             var from = specific.Append(limit.FromPercent).Min();
             if (ingredient.Counted < from)
                 continue;
-            findings.AddSupplemental(limit.Result!, $"{Explain.Share(ingredient)} ({own.Category}): named from {Explain.Percent(from)} on", limit.Provenance);
+            findings.AddSupplemental(limit.Result!, () => $"{Explain.Share(ingredient)} ({own.Category}): named from {Explain.Percent(from)} on", limit.Provenance);
             findings.AddSensitiser(ingredient.Name);
         }
     }

@@ -20,8 +20,8 @@ public abstract class TestedClass : HazardClass
     {
         foreach (var ingredient in mixture.Ingredients)
         {
-            var own = Own(ingredient).ToList();
-            var bands = ingredient.Profile.Limits.Where(l => Owns(l.Category)).ToList();
+            var own = Own(ingredient);
+            var bands = OwnLimits(ingredient);
             if (own.Count == 0 && bands.Count == 0)
                 continue;
             var carry = findings.Facts.Limits.Carry(Prefix, "carry", findings.Rules);
@@ -32,13 +32,13 @@ public abstract class TestedClass : HazardClass
         }
     }
 
-    private static void ByLimits(Ingredient ingredient, List<ConcentrationLimit> bands, decimal least, Findings findings)
+    private static void ByLimits(Ingredient ingredient, IReadOnlyList<ConcentrationLimit> bands, decimal least, Findings findings)
     {
         foreach (var band in bands.Where(b => b.Contains(ingredient.Counted) && (b.FromPercent > 0 || ingredient.Counted >= least)))
-            findings.Add(band.Category, band.Statement, null, Explain.Limit(ingredient, band), band.Provenance);
+            findings.Add(band.Category, band.Statement, null, () => Explain.Limit(ingredient, band), band.Provenance);
     }
 
-    private void Carry(Ingredient ingredient, List<AssignedCategory> own, GenericLimit carry, Mixture mixture, Findings findings)
+    private void Carry(Ingredient ingredient, IReadOnlyList<AssignedCategory> own, GenericLimit carry, Mixture mixture, Findings findings)
     {
         var names = string.Join(", ", own.Select(c => c.Category));
         if (OnlyFor is { } state && mixture.State != state)
@@ -54,7 +54,7 @@ public abstract class TestedClass : HazardClass
         }
 
         foreach (var category in own)
-            findings.Add(category.Category, category.Statement, category.Organs, $"{Explain.Share(ingredient)} ({category.Category}): carried over to the safe side, no test of the mixture", carry.Provenance);
+            findings.Add(category.Category, category.Statement, category.Organs, () => $"{Explain.Share(ingredient)} ({category.Category}): carried over to the safe side, no test of the mixture", carry.Provenance);
         findings.Note($"{names} is carried over from {ingredient.Name}; only a test of the mixture would prove or remove it");
     }
 }

@@ -12,6 +12,8 @@ public sealed class AcuteToxicity : HazardClass
     private static readonly ExposureRoute[][] AllRoutes =
         [[ExposureRoute.Oral], [ExposureRoute.Dermal], [ExposureRoute.Gas, ExposureRoute.Vapour, ExposureRoute.Dust]];
 
+    private const decimal UnknownFrom = 10m;
+
     public override string Name => "Acute toxicity, oral";
 
     public override IReadOnlyList<string> Categories { get; } = ["Acute Tox. 1", "Acute Tox. 2", "Acute Tox. 3", "Acute Tox. 4", "Acute Tox. 5"];
@@ -38,14 +40,14 @@ public sealed class AcuteToxicity : HazardClass
         }
     }
 
-    private sealed record RouteResult(AcuteBand Band, string Because);
+    private sealed record RouteResult(AcuteBand Band, Func<string> Because);
 
     private static List<RouteResult> EstimateBy(ExposureRoute[] routes, Mixture mixture, Findings findings)
     {
         var unknown = mixture.Ingredients.Where(i => IsUnknown(i, routes)).Sum(i => i.Percent);
         foreach (var route in routes)
             findings.UnknownShare(route, unknown);
-        var known = unknown > 10m ? 100m - unknown : 100m;
+        var known = unknown > UnknownFrom ? 100m - unknown : 100m;
         var results = new List<RouteResult>();
         foreach (var route in FormsIn(routes, mixture))
         {
@@ -59,14 +61,17 @@ public sealed class AcuteToxicity : HazardClass
             var ate = Math.Round(known / sum, 12);
             findings.Estimate(route, ate);
             if (findings.Facts.Bands.Containing(route, ate, findings.Rules) is { } band)
-            {
-                var names = string.Join(", ", parts.Select(p => $"{Explain.Share(p.Ingredient)} of ATE {Explain.Number(p.Ate!.Value)}"));
-                var reduced = known < 100m ? $", {Explain.Percent(unknown)} of unknown toxicity left out" : "";
-                results.Add(new RouteResult(band, $"{route.Word()}: {names}{reduced}; ATE of the whole {Explain.Number(ate)} {band.Unit}"));
-            }
+                results.Add(new RouteResult(band, () => Sentence(route, parts, unknown, ate, band)));
         }
 
         return results;
+    }
+
+    private static string Sentence(ExposureRoute route, List<(Ingredient Ingredient, decimal? Ate)> parts, decimal unknown, decimal ate, AcuteBand band)
+    {
+        var names = string.Join(", ", parts.Select(p => $"{Explain.Share(p.Ingredient)} of ATE {Explain.Number(p.Ate!.Value)}"));
+        var reduced = unknown > UnknownFrom ? $", {Explain.Percent(unknown)} of unknown toxicity left out" : "";
+        return $"{route.Word()}: {names}{reduced}; ATE of the whole {Explain.Number(ate)} {band.Unit}";
     }
 
     private static bool IsUnknown(Ingredient ingredient, ExposureRoute[] routes) =>

@@ -30,7 +30,7 @@ public sealed class AspirationHazard : AdditiveClass
 
             if (mixture.KinematicViscosity is null)
                 findings.Note($"{target}: the viscosity is not known; taken as thin, to the safe side");
-            findings.Add(target, findings.Facts.Elements.StatementOf(target), null, Because(shares), shares[0].Source);
+            findings.Add(target, findings.Facts.Elements.StatementOf(target), null, () => Because(shares), shares[0].Source);
             return;
         }
     }

@@ -32,12 +32,14 @@ public sealed class EyeDamage : AdditiveClass
             if (!Reached(shares))
                 continue;
             if (!corrosive || (target == Damage && shares.Exists(s => NamesDamage(s.Ingredient))))
-                findings.Add(target, findings.Facts.Elements.StatementOf(target), null, Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
+                findings.Add(target, findings.Facts.Elements.StatementOf(target), null, () => Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
             break;
         }
 
         ExtremePh.Judge(mixture, findings, Damage, this);
     }
+
+    protected override bool Concerns(Ingredient ingredient) => base.Concerns(ingredient) || ingredient.Profile.Index.Concerned.Any(c => c is SkinCorrosion);
 
     protected override IEnumerable<string> Counting(Ingredient ingredient) =>
         ingredient.Categories.Select(c => c.Category).Where(c => Owns(c) || SkinCorrosion.IsCorrosive(c));

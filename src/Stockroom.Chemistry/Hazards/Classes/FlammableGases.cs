@@ -37,6 +37,6 @@ public sealed class FlammableGases : TestedClass
         }
 
         var worst = flammable.SelectMany(Own).MinBy(c => Severity(c.Category))!;
-        findings.Add(worst.Category, worst.Statement, null, because, findings.Facts.Gases.SourceOf(flammable[0].Name));
+        findings.Add(worst.Category, worst.Statement, null, () => because, findings.Facts.Gases.SourceOf(flammable[0].Name));
     }
 }

@@ -70,7 +70,7 @@ public sealed class FlammableLiquids : HazardClass
         var category = flash < 23 ? (boiling <= 35 ? "Flam. Liq. 1" : "Flam. Liq. 2") : flash <= 60 ? "Flam. Liq. 3" : "Flam. Liq. 4";
         if (category == "Flam. Liq. 4" && (flash > 93 || findings.Rules == RuleSet.Eu))
             return;
-        findings.Add(category, findings.Facts.Elements.StatementOf(category), null, because, source ?? (category == "Flam. Liq. 4" ? WiderCriteria : Criteria));
+        findings.Add(category, findings.Facts.Elements.StatementOf(category), null, () => because, source ?? (category == "Flam. Liq. 4" ? WiderCriteria : Criteria));
     }
 
     private void ByIngredients(List<Ingredient> flammable, Mixture mixture, Findings findings)
@@ -85,7 +85,7 @@ public sealed class FlammableLiquids : HazardClass
         }
 
         var worst = flammable.SelectMany(Own).MinBy(c => Severity(c.Category))!;
-        findings.Add(worst.Category, worst.Statement, null, $"{names}: as flammable as the most flammable ingredient, the flash point of the mixture is not known", carry.Provenance);
+        findings.Add(worst.Category, worst.Statement, null, () => $"{names}: as flammable as the most flammable ingredient, the flash point of the mixture is not known", carry.Provenance);
         findings.Note($"the flash point of the mixture is not known; {worst.Category} is carried over to the safe side");
     }
 }

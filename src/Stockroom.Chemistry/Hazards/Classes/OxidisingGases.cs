@@ -32,6 +32,6 @@ public sealed class OxidisingGases : TestedClass
         if (power < GasMixing.OxidisingFrom)
             findings.Note($"not oxidising by calculation: {because}");
         else
-            findings.Add(Categories[0], findings.Facts.Elements.StatementOf(Categories[0]), null, because, findings.Facts.Gases.SourceOf(oxidising[0].Name));
+            findings.Add(Categories[0], findings.Facts.Elements.StatementOf(Categories[0]), null, () => because, findings.Facts.Gases.SourceOf(oxidising[0].Name));
     }
 }

@@ -8,7 +8,10 @@ namespace Stockroom.Chemistry.Hazards.Classes;
 /// </summary>
 public sealed class SingleExposure : CutOffClass
 {
-    private readonly NarcoticOrIrritant _third = new();
+    private readonly NarcoticOrIrritant[] _third;
+
+    /// <summary>Each effect of category 3 is summed by itself.</summary>
+    public SingleExposure() => _third = [new NarcoticOrIrritant(this, "H335"), new NarcoticOrIrritant(this, "H336")];
 
     public override string Name => "STOT, single exposure";
 
@@ -17,25 +20,25 @@ public sealed class SingleExposure : CutOffClass
     public override void Judge(Mixture mixture, Findings findings)
     {
         base.Judge(mixture, findings);
-        _third.Judge(mixture, findings);
+        foreach (var effect in _third)
+            effect.Judge(mixture, findings);
     }
 
     public override void JudgePure(Ingredient substance, Mixture mixture, Findings findings)
     {
         base.JudgePure(substance, mixture, findings);
-        _third.Judge(mixture, findings);
+        foreach (var effect in _third)
+            effect.Judge(mixture, findings);
     }
 
     protected override IEnumerable<Result> ResultsOf(Ingredient ingredient, Mixture mixture, Findings findings) =>
         base.ResultsOf(ingredient, mixture, findings).Where(r => r.Category != NarcoticOrIrritant.Category);
 
-    private sealed class NarcoticOrIrritant : AdditiveClass
+    private sealed class NarcoticOrIrritant(HazardClass owner, string statement) : AdditiveClass
     {
         public const string Category = "STOT SE 3";
 
         private const decimal RelevantShare = 1m;
-
-        private string _statement = "";
 
         public override string Name => Category;
 
@@ -43,20 +46,19 @@ public sealed class SingleExposure : CutOffClass
 
         public override void Judge(Mixture mixture, Findings findings)
         {
-            foreach (var statement in findings.Facts.Elements.Rows.Where(r => r.Category == Category).Select(r => r.Statement))
-            {
-                var effect = new NarcoticOrIrritant { _statement = statement };
-                var shares = effect.SharesTowards(Category, mixture, findings).Where(s => StillHolds(s, statement)).ToList();
-                if (Reached(shares))
-                    findings.Add(Category, statement, null, Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
-            }
+            var shares = SharesTowards(Category, mixture, findings).Where(StillHolds).ToList();
+            if (Reached(shares))
+                findings.Add(Category, statement, null, () => Because(shares), shares.MaxBy(s => s.Quotient)!.Source);
         }
 
+        protected override bool Concerns(Ingredient ingredient) =>
+            ingredient.Profile.Index.CategoriesOf(owner).Count + ingredient.Profile.Index.LimitsOf(owner).Count > 0;
+
         protected override IEnumerable<string> Counting(Ingredient ingredient) =>
-            Own(ingredient).Where(c => c.Statement == _statement).Select(c => c.Category);
+            ingredient.CategoriesOf(owner).Where(c => c.Category == Category && c.Statement == statement).Select(c => c.Category);
 
         protected override IEnumerable<ConcentrationLimit> Specific(Ingredient ingredient) =>
-            ingredient.Profile.Limits.Where(l => l.Category == Category && l.Statement == _statement);
+            ingredient.Profile.Index.LimitsOf(owner).Where(l => l.Category == Category && l.Statement == statement);
 
         // A limit that only says "below" begins where an ingredient begins to count.
         protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings) =>
@@ -65,7 +67,7 @@ public sealed class SingleExposure : CutOffClass
                 : GenericTowards(target, Counting(ingredient), findings);
 
         // Two entries end the band above: there the substance corrodes instead.
-        private static bool StillHolds(Share share, string statement) =>
+        private bool StillHolds(Share share) =>
             share.Ingredient.Profile.Limits.FirstOrDefault(l => l.Category == Category && l.Statement == statement) is not { ToPercent: not null } band
             || share.Ingredient.Counted < band.FromPercent
             || band.Contains(share.Ingredient.Counted);

@@ -30,7 +30,7 @@ public sealed class SkinCorrosion : AdditiveClass
             if (!Reached(shares))
                 continue;
             var category = target is "Skin Corr. 1B" or "Skin Corr. 1C" && UndividedIsIn(mixture) ? Corrosive : target;
-            findings.Add(category, findings.Facts.Elements.StatementOf(category), null, Because(shares), SourceOf(shares));
+            findings.Add(category, findings.Facts.Elements.StatementOf(category), null, () => Because(shares), SourceOf(shares));
             break;
         }
 

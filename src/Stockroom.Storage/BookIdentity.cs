@@ -20,6 +20,11 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
     /// <summary>The hash at which the chains of lines and of entries begin.</summary>
     internal string GenesisHash => EntryCodec.HashOf($"{Purpose} {Book}");
 
+    // Over what the file says; a file without it was written before it was kept, and is believed.
+    private string Hash => EntryCodec.HashOf($"{Purpose} {Format} {Book} {CreatedText}");
+
+    private string CreatedText => Created.ToString("O", CultureInfo.InvariantCulture);
+
     internal byte[] Encode()
     {
         var buffer = new ArrayBufferWriter<byte>();
@@ -29,11 +34,27 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
             w.WriteString("kind", Purpose);
             w.WriteNumber("format", Format);
             w.WriteString("book", Book);
-            w.WriteString("created", Created.ToString("O", CultureInfo.InvariantCulture));
+            w.WriteString("created", CreatedText);
+            w.WriteString("sha256", Hash);
             w.WriteEndObject();
         }
 
         return [.. buffer.WrittenSpan, (byte)'\n'];
+    }
+
+    /// <summary>Writes it under another name first, so that a folder has a whole identity or none.</summary>
+    internal void Write(IDisk disk, BookFiles files)
+    {
+        var unfinished = files.Identity + ".new";
+        disk.Delete(unfinished);
+        using (var file = disk.Open(unfinished, Opening.Write))
+        {
+            file.Write(Encode());
+            file.Sync();
+        }
+
+        disk.Rename(unfinished, files.Identity);
+        disk.SyncFolder(files.Folder);
     }
 
     /// <summary>Reads a book's identity.</summary>
@@ -54,7 +75,10 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
             var book = root.GetProperty("book").GetString();
             if (format < 1 || book is null || book.Length != 32 || !book.All(char.IsAsciiHexDigitLower))
                 throw NotABook(files);
-            return new BookIdentity(format, book, root.GetProperty("created").GetDateTimeOffset());
+            var identity = new BookIdentity(format, book, root.GetProperty("created").GetDateTimeOffset());
+            return root.TryGetProperty("sha256", out var hash) && hash.GetString() != identity.Hash
+                ? throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: its {Path.GetFileName(files.Identity)} was altered; put back the one that belongs to it")
+                : identity;
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {

@@ -28,7 +28,15 @@ internal static class BookVerification
         CheckJournal(reading, findings, notes);
         if (reading.Chain.EntryHash != ledger.HeadHash)
             findings.Add("the journal no longer says what the open book says: it was changed meanwhile");
-        findings.AddRange(LiteComparison.Of(lite, reading.Chain, identity).Findings);
+        try
+        {
+            findings.AddRange(LiteComparison.Of(lite, reading.Chain, identity).Findings);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            findings.Add(Unreadable(e));
+        }
+
         return Report(reading, findings, notes);
     }
 
@@ -97,9 +105,11 @@ internal static class BookVerification
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            findings.Add($"the LiteDB file cannot be read: {DiskFaults.OneLine(e.Message)}");
+            findings.Add(Unreadable(e));
         }
     }
+
+    private static string Unreadable(Exception e) => $"the LiteDB file cannot be read: {DiskFaults.OneLine(e.Message)}";
 
     private static VerificationReport Report(JournalReading reading, List<string> findings, List<string> notes) =>
         new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, findings, notes);

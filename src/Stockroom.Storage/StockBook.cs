@@ -15,6 +15,7 @@ namespace Stockroom.Storage;
 public sealed class StockBook : IStockBook, IDisposable
 {
     private readonly Lock _gate = new();
+    private readonly IDisk _disk;
     private readonly BookFiles _files;
     private readonly JournalFile? _journal;
     private readonly LiteStore? _lite;
@@ -27,6 +28,7 @@ public sealed class StockBook : IStockBook, IDisposable
     private string? _stopped;
 
     internal StockBook(
+        IDisk disk,
         BookFiles files,
         BookIdentity identity,
         JournalFile? journal,
@@ -36,7 +38,7 @@ public sealed class StockBook : IStockBook, IDisposable
         TimeProvider clock,
         IReadOnlyList<IDisposable> held)
     {
-        (_files, Identity, _journal, _lite, _messages, _clock, _held) = (files, identity, journal, lite, messages, clock, held);
+        (_disk, _files, Identity, _journal, _lite, _messages, _clock, _held) = (disk, files, identity, journal, lite, messages, clock, held);
         _ledger = Ledger.Of(identity.GenesisHash, chain.Entries);
         _lineHash = chain.LineHash;
         if (_ledger.HeadHash != chain.EntryHash)
@@ -84,7 +86,7 @@ public sealed class StockBook : IStockBook, IDisposable
     public VerificationReport Verify()
     {
         lock (_gate)
-            return _journal is { } journal && _lite is { } lite ? BookVerification.OfOpen(journal, lite, Identity, _ledger) : BookVerification.OfFolder(LocalDisk.Instance, Folder);
+            return _journal is { } journal && _lite is { } lite ? BookVerification.OfOpen(journal, lite, Identity, _ledger) : BookVerification.OfFolder(_disk, Folder);
     }
 
     /// <summary>Lets go of the book.</summary>
@@ -119,7 +121,7 @@ public sealed class StockBook : IStockBook, IDisposable
         {
             _lite!.Insert(booking.Entries.Zip(booking.Texts, (entry, text) => (entry, text, Stockroom.Book.Encoding.EntryCodec.HashOf(text))));
         }
-        catch (Exception e) when (DiskFaults.IsOfTheDisk(e) || e is LiteException or ObjectDisposedException)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
             _stopped = $"transaction {booking.Transaction} is safe in the journal, but LiteDB could not take it ({DiskFaults.OneLine(e.Message)})";
             _messages.Add(_stopped);

@@ -80,21 +80,39 @@ public static class StockBookFolder
     {
         var identity = new BookIdentity(BookIdentity.CurrentFormat, Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)), clock.GetLocalNow());
         disk.MakeFolder(files.Folder);
-        using var opening = new Unwinding();
-        opening.Hold(BookLock.TakeAlone(disk, files, clock));
-        var journal = opening.Hold(disk.Open(files.Journal, Opening.Write));
-        journal.Sync();
-        var lite = opening.Hold(LiteStore.Make(disk, files.Lite, files.LiteLog, identity));
-        using (var file = disk.Open(files.Identity, Opening.Write))
+        try
         {
-            file.Write(identity.Encode());
-            file.Sync();
+            using var opening = new Unwinding();
+            opening.Hold(BookLock.TakeAlone(disk, files, clock));
+            var journal = opening.Hold(disk.Open(files.Journal, Opening.Write));
+            journal.Sync();
+            var lite = opening.Hold(LiteStore.Make(disk, files.Lite, files.LiteLog, identity));
+            identity.Write(disk, files);
+            if (Path.GetDirectoryName(files.Folder) is { Length: > 0 } parent)
+                disk.SyncFolder(parent);
+            return opening.Done(new StockBook(disk, files, identity, new JournalFile(journal, 0), lite, new JournalChain(identity.GenesisHash), [], clock, opening.Held));
         }
+        catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
+        {
+            TakeAway(disk, files);
+            throw;
+        }
+    }
 
-        disk.SyncFolder(files.Folder);
-        if (Path.GetDirectoryName(files.Folder) is { Length: > 0 } parent)
-            disk.SyncFolder(parent);
-        return opening.Done(new StockBook(files, identity, new JournalFile(journal, 0), lite, new JournalChain(identity.GenesisHash), [], clock, opening.Held));
+    // What was begun in an empty folder is taken away again as far as the disk allows, the identity first.
+    private static void TakeAway(IDisk disk, BookFiles files)
+    {
+        foreach (var file in new[] { files.Identity, files.Identity + ".new", files.Journal, files.Lite, files.LiteLog, files.Holder, files.Lock })
+        {
+            try
+            {
+                disk.Delete(file);
+            }
+            catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
+            {
+                return;
+            }
+        }
     }
 
     private static StockBook OpenToWrite(IDisk disk, BookFiles files, BookIdentity identity, TimeProvider clock)
@@ -114,7 +132,7 @@ public static class StockBookFolder
             messages.Add($"the journal's last line was cut short ({reading.TornBytes} bytes, never acknowledged) and was taken off");
         }
 
-        return opening.Done(new StockBook(files, identity, journal, lite, reading.Chain, messages, clock, opening.Held));
+        return opening.Done(new StockBook(disk, files, identity, journal, lite, reading.Chain, messages, clock, opening.Held));
     }
 
     private static StockBook OpenToRead(IDisk disk, BookFiles files, BookIdentity identity)
@@ -129,7 +147,7 @@ public static class StockBookFolder
             new LiteFiles(disk, files, identity, messages).CompareOnly(reading.Chain);
         if (reading.TornBytes > 0 && still is not null)
             messages.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged); it is taken off when the book is next opened to write");
-        return new StockBook(files, identity, null, null, reading.Chain, messages, TimeProvider.System, []);
+        return new StockBook(disk, files, identity, null, null, reading.Chain, messages, TimeProvider.System, []);
     }
 
     private static DiskFile OpenJournal(IDisk disk, BookFiles files, Opening opening)

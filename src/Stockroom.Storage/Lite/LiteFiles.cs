@@ -12,16 +12,15 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
     /// <exception cref="BookUnavailableException">LiteDB leads the journal or contradicts it; nothing was changed.</exception>
     public LiteStore OpenAndFollow(JournalChain chain)
     {
+        if (HasContent(files.Lite) && HasContent(files.LiteLog) && !FitsUnwritten(chain))
+            return SetAsideAndRebuild(chain);
         var store = OpenAsFound(readOnly: false);
         if (store is null)
-            return Rebuild(chain);
+            return HasContent(files.Lite) ? SetAsideAndRebuild(chain) : Rebuild(chain);
         try
         {
-            if (Compare(store, chain) is { } comparison)
-            {
-                Replay(store, chain, comparison.Held);
+            if (Compare(store, chain) is { } comparison && Replay(store, chain, comparison.Held))
                 return store;
-            }
         }
         catch
         {
@@ -56,9 +55,26 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
                 return null;
             if (!LiteHeader.IsLiteDb(file))
                 throw new BookUnavailableException(BookFault.Damaged, $"'{files.Lite}' is not a LiteDB file and was left as it is; move it away, and it is built anew from the journal");
+            if (!LiteHeader.HasWholePages(file))
+                return null;
         }
 
         return Readable(() => LiteStore.Open(disk, files, readOnly));
+    }
+
+    private bool HasContent(string path)
+    {
+        if (!disk.FileExists(path))
+            return false;
+        using var file = disk.Open(path, Opening.Read);
+        return file.Length > 0;
+    }
+
+    // A log left behind by a kill is put into the data file on opening to write: so it is read first, lest it be another's.
+    private bool FitsUnwritten(JournalChain chain)
+    {
+        using var store = OpenAsFound(readOnly: true);
+        return store is not null && Compare(store, chain) is not null;
     }
 
     private LiteComparison? Compare(LiteStore store, JournalChain chain)
@@ -70,12 +86,21 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
         return comparison;
     }
 
-    private void Replay(LiteStore store, JournalChain chain, long held)
+    // False if LiteDB's file reads well and yet cannot be written.
+    private bool Replay(LiteStore store, JournalChain chain, long held)
     {
         if (held == chain.Entries.Count)
-            return;
-        store.Insert(Numbered(chain, (int)held));
+            return true;
+        if (Readable(() => Inserted(store, chain, (int)held)) is null)
+            return false;
         messages.Add($"{chain.Entries.Count - held} entries of the journal were missing in the LiteDB file and were replayed");
+        return true;
+    }
+
+    private static LiteStore Inserted(LiteStore store, JournalChain chain, int held)
+    {
+        store.Insert(Numbered(chain, held));
+        return store;
     }
 
     private LiteStore SetAsideAndRebuild(JournalChain chain)

@@ -18,12 +18,13 @@ internal static class LiteHeader
 
     public static bool IsLiteDb(DiskFile file)
     {
-        if (file.Length < PageSize || file.Length % PageSize != 0)
-            return false;
-        var page = new byte[PageSize];
+        var begin = new byte[VersionAt + 1];
         file.Position = 0;
-        file.ReadExactly(page);
+        var read = file.ReadAtLeast(begin, begin.Length, throwOnEndOfStream: false);
         file.Position = 0;
-        return page.AsSpan(InfoAt, Info.Length).SequenceEqual(Info) && page[VersionAt] == Version;
+        return read == begin.Length && begin.AsSpan(InfoAt, Info.Length).SequenceEqual(Info) && begin[VersionAt] == Version;
     }
+
+    /// <summary>False where a write was cut short in the middle of a page.</summary>
+    public static bool HasWholePages(DiskFile file) => file.Length % PageSize == 0;
 }

@@ -92,12 +92,12 @@ internal sealed class LiteStore : IDisposable
             var engine = new LiteEngine(new EngineSettings { DataStream = data, LogStream = log, Collation = Collation.Binary, ReadOnly = readOnly });
             return new LiteStore(data, log, fault, engine);
         }
-        catch (Exception e)
+        catch (Exception)
         {
+            // Whatever LiteDB makes of a failed write or read, the disk's own answer is the one to tell.
             dataFile.Dispose();
             logFile?.Dispose();
-            if (e is StoreReadException)
-                fault.ThrowIfHappened();
+            fault.ThrowIfHappened();
             throw;
         }
     }

@@ -1,0 +1,111 @@
+using Stockroom.Endurance.Tests.Books;
+using Stockroom.Endurance.Tests.Disks;
+using Stockroom.Storage;
+
+namespace Stockroom.Endurance.Tests;
+
+/// <summary>The disk refuses a call, once or from then on; what was acknowledged stands and what was refused is not there.</summary>
+public sealed class FaultTests
+{
+    private const int IoError = 5;
+    private const int DiskFull = 28;
+
+    [Fact]
+    public void Book_EveryCallInTurnFailsOnce_KeepsExactlyWhatWasAcknowledged()
+    {
+        var tally = new Tally("every nth call failed once");
+        for (var nth = 1; ; nth++)
+        {
+            var calls = 0;
+            var end = Live(
+                (_, _) =>
+                {
+                    if (++calls == nth)
+                        throw new IOException("rehearsed", IoError);
+                },
+                nth);
+            if (calls < nth)
+                break;
+            tally.Add(end);
+        }
+
+        tally.Print();
+        Assert.True(tally.Total > 100, $"only {tally.Total} calls");
+    }
+
+    [Fact]
+    public void Book_DiskFullFromEveryWriteOn_KeepsExactlyWhatWasAcknowledgedAndGoesOnWhenThereIsRoom()
+    {
+        var tally = new Tally("disk full at each write");
+        for (var nth = 1; ; nth++)
+        {
+            var writes = 0;
+            var end = Live(
+                (call, _) =>
+                {
+                    if (call is DiskCall.Write or DiskCall.SetLength && ++writes >= nth)
+                        throw new IOException("rehearsed", DiskFull);
+                },
+                nth);
+            if (writes < nth)
+                break;
+            tally.Add(end);
+        }
+
+        tally.Print();
+        Assert.True(tally.Total > 30, $"only {tally.Total} writes");
+    }
+
+    // Makes, books, closes and opens as long as the disk allows; then looks at what is there on a disk that works again.
+    private static string Live(Action<DiskCall, string> fault, int nth)
+    {
+        var trial = $"seed {Counts.Seed}, call {nth}";
+        var random = Counts.Trial(nth);
+        var disk = new MemoryDisk { BytesThatGetThrough = random.Next(300), Before = fault };
+        var heads = new List<string>();
+        var isMade = false;
+        var refusals = 0;
+        for (var session = 0; session < 4; session++)
+        {
+            try
+            {
+                using var book = isMade ? BookInMemory.Open(disk) : BookInMemory.Make(disk);
+                isMade = true;
+                for (var i = 0; i < 4; i++)
+                {
+                    if (book.Ledger.Entries.IsEmpty)
+                        Steps.Begin(book);
+                    else
+                        Steps.Next(book, random);
+                    heads.Add(book.Ledger.HeadHash);
+                }
+            }
+            catch (BookUnavailableException e)
+            {
+                Assert.False(e.Message.Contains('\n', StringComparison.Ordinal), e.Message);
+                refusals++;
+                if (!isMade && disk.FileExists(BookInMemory.Identity))
+                    isMade = true;
+                else if (!isMade)
+                    disk = new MemoryDisk { BytesThatGetThrough = disk.BytesThatGetThrough, Before = fault };
+            }
+        }
+
+        disk.Before = (_, _) => { };
+        if (!isMade)
+        {
+            Assert.Empty(heads);
+            return "no book was made";
+        }
+
+        using var again = BookInMemory.Open(disk);
+        Assert.True(
+            heads.Count == 0 ? again.Ledger.Entries.IsEmpty : again.Ledger.HeadHash == heads[^1],
+            $"{trial}: {heads.Count} transactions were acknowledged, {again.Ledger.LastTransaction} are there; {string.Join("; ", again.Messages)}");
+        Assert.True(again.Verify().Holds, trial);
+        if (again.Ledger.Entries.IsEmpty)
+            Steps.Begin(again);
+        Steps.Next(again, random);
+        return refusals == 0 ? "went on unhindered" : "refused in one line, then went on";
+    }
+}

@@ -54,6 +54,7 @@ internal sealed class ListVerb : IVerb
         json.TextOrNull("hands_off", container.HandsOff);
         json.TextOrNull("signal_word", holding.Label.SignalWord);
         json.Texts("pictograms", holding.Label.Pictograms);
+        json.Texts("hazard_statements", holding.Label.HazardStatements.Concat(holding.Label.Supplemental).Select(s => $"{s.Code} {s.Text}"));
     }
 
     private static void WriteAll(Utf8JsonWriter json, IEnumerable<Holding> holdings)

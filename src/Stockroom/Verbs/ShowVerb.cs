@@ -68,7 +68,6 @@ internal sealed class ShowVerb : IVerb
         json.TextOrNull("origin", container.Lot.Origin);
         json.WriteEndObject();
         json.Texts("categories", holding.Classification.Categories.Select(c => c.Category));
-        json.Texts("hazard_statements", holding.Label.HazardStatements.Concat(holding.Label.Supplemental).Select(s => $"{s.Code} {s.Text}"));
         if (holding.Forecast is { } forecast)
             ForecastJson.WriteBody(json, forecast);
         json.WriteStartArray("weigh_ins");

@@ -6,7 +6,7 @@ program="$PWD/src/Stockroom/bin/Debug/net10.0/stockroom.dll"
 [ -e "$program" ] || dotnet build src/Stockroom -v q --nologo || exit 1
 command -v tmux >/dev/null || { echo "tmux is missing"; exit 1; }
 work=$(mktemp -d)
-socket="stockroom-check-$$"
+socket=""
 trap 'tmux -L "$socket" kill-server 2>/dev/null; rm -rf "$work"' EXIT
 dotnet "$program" demo --report --book "$work/demo.stockbook" >/dev/null || { echo "the demo failed"; exit 1; }
 screen() { tmux -L "$socket" capture-pane -p -t check; }
@@ -21,7 +21,8 @@ wait_for() {
 }
 
 for size in 80x24 120x40 200x60; do
-  tmux -L "$socket" kill-server 2>/dev/null
+  [ -z "$socket" ] || tmux -L "$socket" kill-server 2>/dev/null
+  socket="stockroom-check-$$-$size"
   tmux -L "$socket" new-session -d -s check -x "${size%x*}" -y "${size#*x}" "env PS1='ready> ' sh" || exit 1
   wait_for 'ready>'
   tmux -L "$socket" send-keys -t check "dotnet $program open --book $work/demo.stockbook" Enter

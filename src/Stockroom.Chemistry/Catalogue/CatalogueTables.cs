@@ -110,7 +110,7 @@ internal sealed class CatalogueTables
     private static List<Content> ReadPreparations(Dictionary<string, Substance> substances)
     {
         var list = new List<Content>();
-        foreach (var row in EmbeddedTables.Facts("preparations.tsv", "name", "parts", "state", "density_g_ml").Rows)
+        foreach (var row in EmbeddedTables.Facts("preparations.tsv", "name", "parts", "state", "density_g_ml", "moles_per_litre", "note").Rows)
         {
             var parts = row.List("parts").Select(p => ReadPart(row, p, substances)).ToList();
             if (parts.Sum(p => p.Percent) != 100m)
@@ -121,6 +121,8 @@ internal sealed class CatalogueTables
                 State = row.OneOf("state", States),
                 Parts = parts,
                 Density = row.PositiveOrNull("density_g_ml") is { } density ? Density.FromGramsPerMillilitre(density) : null,
+                MolesPerLitre = row.DecimalOrNull("moles_per_litre"),
+                Notes = row.TextOrNull("note") is { } note ? [note] : [],
                 Provenance = row.Provenance,
             });
         }

@@ -25,7 +25,10 @@ public sealed record Content
     /// <summary>Density of a preparation near 20 degrees Celsius, where it is known.</summary>
     public Density? Density { get; init; }
 
-    /// <summary>What was assumed on the way from the words to the parts, each a sentence; empty where nothing was.</summary>
+    /// <summary>Moles of the first part in a litre, where the content is made and called by that.</summary>
+    public decimal? MolesPerLitre { get; init; }
+
+    /// <summary>What was assumed on the way from the words to the parts, or must be known of the content, each a sentence; empty for most.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 
     public Provenance? Provenance { get; init; }

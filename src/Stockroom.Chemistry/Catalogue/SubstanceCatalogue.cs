@@ -12,7 +12,7 @@ public sealed class SubstanceCatalogue
     private static readonly Lazy<SubstanceCatalogue> Embedded = new(() => new SubstanceCatalogue(CatalogueTables.ReadEmbedded()));
 
     private readonly Dictionary<string, Substance> _byName;
-    private readonly Dictionary<string, string> _names;
+    private readonly NameIndex _names;
     private readonly Dictionary<string, Content> _preparations;
 
     internal SubstanceCatalogue(CatalogueTables tables)
@@ -22,12 +22,7 @@ public sealed class SubstanceCatalogue
         AtomicWeights = tables.AtomicWeights;
         _byName = Substances.ToDictionary(s => s.Name, StringComparer.Ordinal);
         _preparations = Preparations.ToDictionary(p => p.Name, StringComparer.Ordinal);
-        _names = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var name in _byName.Keys.Concat(_preparations.Keys))
-            _names.TryAdd(NameKey.Of(name), name);
-        foreach (var (synonym, target) in tables.Synonyms)
-            _names.TryAdd(NameKey.Of(synonym), target);
-        AddFormulasAndNumbers();
+        _names = new NameIndex(_byName.Keys.Concat(_preparations.Keys), tables.Synonyms, Substances);
     }
 
     /// <summary>The catalogue that comes with the program.</summary>
@@ -58,13 +53,15 @@ public sealed class SubstanceCatalogue
         var words = text.Trim();
         if (words.Length == 0)
             return Resolution.Miss("a content needs a name", []);
-        if (_names.TryGetValue(NameKey.Of(words), out var name))
+        if (_names.TryFind(words, out var name, out var several))
             return Resolution.Found(ByPreferredName(name));
+        if (several.Count > 0)
+            return Several(words, several);
         if (SolutionStrength.TryParse(words, out var strength))
         {
-            if (_names.TryGetValue(NameKey.Of(strength.Solute), out var solute))
+            if (_names.TryFind(strength.Solute, out var solute, out several))
                 return Solution(words, solute, strength);
-            return NotFound(strength.Solute);
+            return several.Count > 0 ? Several(strength.Solute, several) : NotFound(strength.Solute);
         }
 
         return NotFound(words);
@@ -73,12 +70,12 @@ public sealed class SubstanceCatalogue
     /// <summary>
     /// A substance by any of its names, as an ingredient: "hydrochloric acid" is the dissolved acid itself here.
     /// </summary>
-    public Substance? ResolveSubstance(string text)
-    {
-        if (!_names.TryGetValue(NameKey.Of(text), out var name))
-            return null;
-        return _byName.GetValueOrDefault(name);
-    }
+    public Substance? ResolveSubstance(string text) =>
+        _names.TryFind(text.Trim(), out var name, out _) ? _byName.GetValueOrDefault(name) : null;
+
+    /// <summary>The forms in which the catalogue has an element, by its symbol: the plain one first, then powder, allotropes, other makes.</summary>
+    public IReadOnlyList<Substance> FormsOf(string symbol) =>
+        [.. Substances.Where(s => s.Element == symbol).OrderBy(s => !s.Name.All(char.IsAsciiLetter)).ThenBy(s => s.Name, StringComparer.Ordinal)];
 
     private Content ByPreferredName(string name)
     {
@@ -132,28 +129,15 @@ public sealed class SubstanceCatalogue
     private Substance DissolvedForm(Substance substance) =>
         Substances.FirstOrDefault(s => s.DissolvedFormOf == substance.Name) ?? substance;
 
+    private static Resolution Several(string words, IReadOnlyList<string> several) =>
+        Resolution.Miss($"'{words}' may be {string.Join(", ", several.SkipLast(1))} or {several[^1]}; name the one", several);
+
     private Resolution NotFound(string words)
     {
-        var nearest = NearestNames.To(words, _names.Values.Distinct().Concat(AllNames));
+        var nearest = NearestNames.To(words, _names.Targets.Concat(AllNames));
         var offer = nearest.Count == 0
             ? "nothing is near it; look with 'stockroom facts', or book it as an orphan"
             : "nearest: " + string.Join(", ", nearest);
         return Resolution.Miss($"'{words}' is not in the catalogue; {offer}", nearest);
-    }
-
-    private void AddFormulasAndNumbers()
-    {
-        foreach (var substance in Substances)
-        {
-            if (substance.Cas is { } cas)
-                _names.TryAdd(NameKey.Of(cas.Text), substance.Name);
-        }
-
-        // A formula leads to a substance where only one has it; isomers and forms must be named.
-        foreach (var group in Substances.Where(s => s.Formula is not null && s.DissolvedFormOf is null).GroupBy(s => s.Formula!.Text, StringComparer.Ordinal))
-        {
-            if (group.Count() == 1)
-                _names.TryAdd(NameKey.Of(group.Key), group.Single().Name);
-        }
     }
 }

@@ -25,6 +25,9 @@ public enum BookFault
 
     DiskFull,
 
+    /// <summary>The machine's clock was set back behind the last entry.</summary>
+    Clock,
+
     /// <summary>Any other failure of the disk.</summary>
     Disk,
 }

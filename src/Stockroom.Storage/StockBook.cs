@@ -14,6 +14,12 @@ namespace Stockroom.Storage;
 /// </summary>
 public sealed class StockBook : IStockBook, IDisposable
 {
+    private const string ClockVariable = "STOCKROOM_CLOCK";
+    private const string ClockIsRight = "right";
+
+    // Clocks are put right by seconds all the time; changes of offset do not matter, times are compared as instants.
+    private static readonly TimeSpan Tolerance = TimeSpan.FromHours(1);
+
     private readonly Lock _gate = new();
     private readonly IDisk _disk;
     private readonly BookFiles _files;
@@ -53,6 +59,9 @@ public sealed class StockBook : IStockBook, IDisposable
 
     public Ledger Ledger => _ledger;
 
+    /// <summary>What does not hold of a damaged book that was opened to read, a line each; empty if it holds.</summary>
+    public IReadOnlyList<string> Damage { get; internal init; } = [];
+
     /// <summary>What the keeper should be told: on opening, and after a fault that lost nothing. A line each.</summary>
     public IReadOnlyList<string> Messages
     {
@@ -73,7 +82,9 @@ public sealed class StockBook : IStockBook, IDisposable
                 throw new BookUnavailableException(BookFault.ReadOnly, $"the book '{Folder}' is open to read only; open it to write");
             if (_stopped is not null)
                 throw new BookUnavailableException(BookFault.Disk, $"nothing more can be booked in '{Folder}' before it is opened anew: {_stopped}");
-            var booking = _ledger.Append(transaction, _clock.GetLocalNow());
+            var now = _clock.GetLocalNow();
+            CheckClock(now);
+            var booking = _ledger.Append(transaction, now);
             var (bytes, hash) = JournalLine.Encode(booking.Transaction, _lineHash, booking.Entries, booking.Texts);
             Write(journal, bytes);
             (_ledger, _lineHash) = (booking.After, hash);
@@ -97,6 +108,17 @@ public sealed class StockBook : IStockBook, IDisposable
             _stopped ??= "it was closed";
             foreach (var thing in _held)
                 Release(thing);
+        }
+    }
+
+    // An entry booked before the one it follows would make "the book as it was known on a day" a lie.
+    private void CheckClock(DateTimeOffset now)
+    {
+        if (_ledger.Entries is [.., var last] && now < last.RecordedAt - Tolerance && Environment.GetEnvironmentVariable(ClockVariable) != ClockIsRight)
+        {
+            throw new BookUnavailableException(
+                BookFault.Clock,
+                $"nothing was booked in '{Folder}': the clock says {now:yyyy-MM-dd HH:mm}, but entry {last.Number} was booked on {last.RecordedAt:yyyy-MM-dd HH:mm}; set the clock right, or, if it was wrong then, set {ClockVariable}={ClockIsRight}");
         }
     }
 

@@ -3,12 +3,15 @@ using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
+using Stockroom.Storage.Repairs;
 
 namespace Stockroom.Storage;
 
 /// <summary>Makes and opens books. A book is a folder, copied and moved as one.</summary>
 public static class StockBookFolder
 {
+    private const int MostDamageTold = 5;
+
     /// <summary>True if a folder is a stock book, whether or not it can be opened.</summary>
     public static bool IsBook(string folder) => File.Exists(new BookFiles(folder).Identity);
 
@@ -20,12 +23,19 @@ public static class StockBookFolder
     /// <param name="folder">The book's folder.</param>
     /// <param name="readOnly">Changes nothing and keeps nobody out; several may read while one writes.</param>
     /// <param name="clock">Gives the time of booking and its offset.</param>
-    /// <exception cref="BookUnavailableException">It cannot be opened; nothing was changed.</exception>
+    /// <exception cref="BookUnavailableException">It cannot be opened; nothing was changed. To read, a damaged book opens as far as it holds, and says in its <see cref="StockBook.Damage"/> what does not.</exception>
     public static StockBook Open(string folder, bool readOnly = false, TimeProvider? clock = null) => Open(LocalDisk.Instance, folder, readOnly, clock ?? TimeProvider.System);
 
     /// <summary>Checks everything that is kept and says what does not hold, also of a book that cannot be opened.</summary>
     /// <exception cref="BookUnavailableException">There is no book, or another program is writing it.</exception>
     public static VerificationReport Verify(string folder) => BookVerification.OfFolder(LocalDisk.Instance, folder);
+
+    /// <summary>
+    /// Makes a new book from every entry of a damaged one that the chain vouches for, checks it, and puts it in place. The
+    /// damaged book stays as it is.
+    /// </summary>
+    /// <exception cref="BookUnavailableException">There is no book, it is in use, it is of a newer format, or the new folder is already there.</exception>
+    public static RepairReport Repair(string folder, string newFolder, TimeProvider? clock = null) => BookRepair.Into(LocalDisk.Instance, folder, newFolder, clock ?? TimeProvider.System);
 
     internal static StockBook Create(IDisk disk, string folder, TimeProvider clock)
     {
@@ -135,19 +145,25 @@ public static class StockBookFolder
         return opening.Done(new StockBook(disk, files, identity, journal, lite, reading.Chain, messages, clock, opening.Held));
     }
 
+    // What does not hold is said, and the rest is shown: a damaged record is still better read than not.
     private static StockBook OpenToRead(IDisk disk, BookFiles files, BookIdentity identity)
     {
-        var messages = new List<string>();
+        var (messages, damage) = (new List<string>(), new List<string>());
         using var still = BookLock.TryTakeShared(disk, files);
         using var file = OpenJournal(disk, files, Opening.Read);
-        var reading = Read(file, files, identity);
+        var reading = JournalReading.Of(file, identity.GenesisHash);
+        if (reading.Broken is { } broken)
+            damage.Add($"{Altered(broken)}; only entries up to {reading.Chain.Entries.Count} are shown, what was booked later is not");
         if (still is null && disk.FileExists(files.Lock))
             messages.Add($"{LockHolder.Of(disk, files)} has the book open to write; its LiteDB file was not compared");
         else
-            new LiteFiles(disk, files, identity, messages).CompareOnly(reading.Chain);
+            damage.AddRange(new LiteFiles(disk, files, identity, messages).CompareOnly(reading.Chain));
         if (reading.TornBytes > 0 && still is not null)
             messages.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged); it is taken off when the book is next opened to write");
-        return new StockBook(disk, files, identity, null, null, reading.Chain, messages, TimeProvider.System, []);
+        messages.InsertRange(0, damage.Take(MostDamageTold).Select(d => $"the book is DAMAGED and opens to read only: {d}"));
+        if (damage.Count > MostDamageTold)
+            messages.Insert(MostDamageTold, $"and {damage.Count - MostDamageTold} more; 'stockroom verify' names them all");
+        return new StockBook(disk, files, identity, null, null, reading.Chain, messages, TimeProvider.System, []) { Damage = damage };
     }
 
     private static DiskFile OpenJournal(IDisk disk, BookFiles files, Opening opening)
@@ -161,7 +177,9 @@ public static class StockBookFolder
     {
         var reading = JournalReading.Of(file, identity.GenesisHash);
         return reading.Broken is { } broken
-            ? throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: line {broken.Line} of its journal was altered: {broken.Because}")
+            ? throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {Altered(broken)}")
             : reading;
     }
+
+    private static string Altered(BrokenLine broken) => $"line {broken.Line} of its journal was altered: {broken.Because}";
 }

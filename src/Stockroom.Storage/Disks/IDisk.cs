@@ -31,6 +31,9 @@ internal interface IDisk
 
     void Rename(string from, string to);
 
+    /// <summary>Renames a folder to a name that is free.</summary>
+    void RenameFolder(string from, string to);
+
     void Delete(string path);
 
     /// <summary>Makes names given or taken away in a folder durable.</summary>

@@ -32,15 +32,29 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
         return SetAsideAndRebuild(chain);
     }
 
-    /// <summary>Compares without changing anything.</summary>
-    /// <exception cref="BookUnavailableException">LiteDB leads the journal or contradicts it.</exception>
-    public void CompareOnly(JournalChain chain)
+    /// <summary>Compares without changing anything; says where LiteDB leads the journal or contradicts it.</summary>
+    public IReadOnlyList<string> CompareOnly(JournalChain chain)
+    {
+        try
+        {
+            return CompareAsFound(chain);
+        }
+        catch (BookUnavailableException e)
+        {
+            return [e.Message];
+        }
+    }
+
+    private IReadOnlyList<string> CompareAsFound(JournalChain chain)
     {
         using var store = OpenAsFound(readOnly: true);
-        if (store is null || Compare(store, chain) is not { } comparison)
+        if (store is null || Readable(() => LiteComparison.Of(store, chain, identity)) is not { } comparison)
             messages.Add("the LiteDB file is missing or unreadable; it is built anew from the journal when the book is next opened to write");
+        else if (comparison.Findings.Count > 0)
+            return comparison.Findings;
         else if (comparison.Held < chain.Entries.Count)
             messages.Add($"the LiteDB file lacks the last {chain.Entries.Count - comparison.Held} entries; they are replayed from the journal when the book is next opened to write");
+        return [];
     }
 
     /// <summary>The store as it lies there; null if it is missing, empty or unreadable.</summary>

@@ -31,6 +31,7 @@ internal static class VerbList
         new StocksVerb(),
         new ExportVerb(),
         new VerifyVerb(),
+        new RepairVerb(),
         new CompletionsVerb(),
     ];
 }

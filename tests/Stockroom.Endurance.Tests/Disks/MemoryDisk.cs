@@ -59,6 +59,20 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
         After(DiskCall.Rename, from);
     }
 
+    public void RenameFolder(string from, string to)
+    {
+        Before(DiskCall.Rename, from);
+        Name(n =>
+        {
+            foreach (var name in n.Keys.Where(k => Path.GetDirectoryName(k) == from).ToList())
+            {
+                n.Remove(name, out var inode);
+                n[Path.Combine(to, Path.GetFileName(name))] = inode!;
+            }
+        });
+        After(DiskCall.Rename, from);
+    }
+
     public void Delete(string path)
     {
         Before(DiskCall.Delete, path);

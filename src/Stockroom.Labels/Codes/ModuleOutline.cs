@@ -1,3 +1,4 @@
+using System.Numerics;
 using Stockroom.Labels.Drawings;
 
 namespace Stockroom.Labels.Codes;
@@ -8,13 +9,15 @@ namespace Stockroom.Labels.Codes;
 /// </summary>
 internal static class ModuleOutline
 {
+    private static readonly (int Dx, int Dy)[] Directions = [(1, 0), (0, 1), (-1, 0), (0, -1)];
+
     public static VectorPath Trace(bool[,] modules)
     {
         var size = modules.GetLength(0);
 
         // Each border edge runs with the dark module on its right hand; at a corner where two dark modules touch
-        // diagonally two edges start, and turning right keeps their outlines apart.
-        var edges = new Dictionary<(int X, int Y), List<(int Dx, int Dy)>>();
+        // diagonally two edges start, and turning right keeps their outlines apart. One bit for each direction.
+        var edges = new byte[size + 1, size + 1];
         for (var y = 0; y < size; y++)
         {
             for (var x = 0; x < size; x++)
@@ -24,19 +27,22 @@ internal static class ModuleOutline
                     continue;
                 }
 
-                AddIf(!Dark(x, y - 1), x, y, 1, 0);
-                AddIf(!Dark(x + 1, y), x + 1, y, 0, 1);
-                AddIf(!Dark(x, y + 1), x + 1, y + 1, -1, 0);
-                AddIf(!Dark(x - 1, y), x, y + 1, 0, -1);
+                Border(!Dark(x, y - 1), x, y, 0);
+                Border(!Dark(x + 1, y), x + 1, y, 1);
+                Border(!Dark(x, y + 1), x + 1, y + 1, 2);
+                Border(!Dark(x - 1, y), x, y + 1, 3);
             }
         }
 
         var builder = new PathBuilder();
-        foreach (var start in edges.Keys.OrderBy(k => k.Y).ThenBy(k => k.X).ToList())
+        for (var y = 0; y <= size; y++)
         {
-            while (edges[start].Count > 0)
+            for (var x = 0; x <= size; x++)
             {
-                Loop(builder, edges, start);
+                while (edges[y, x] != 0)
+                {
+                    Loop(builder, edges, x, y);
+                }
             }
         }
 
@@ -44,39 +50,26 @@ internal static class ModuleOutline
 
         bool Dark(int x, int y) => x >= 0 && y >= 0 && x < size && y < size && modules[y, x];
 
-        void AddIf(bool border, int x, int y, int dx, int dy)
-        {
-            if (!border)
-            {
-                return;
-            }
-
-            if (!edges.TryGetValue((x, y), out var list))
-            {
-                edges[(x, y)] = list = [];
-            }
-
-            list.Add((dx, dy));
-        }
+        void Border(bool here, int x, int y, int direction) => edges[y, x] |= (byte)(here ? 1 << direction : 0);
     }
 
-    private static void Loop(PathBuilder builder, Dictionary<(int X, int Y), List<(int Dx, int Dy)>> edges, (int X, int Y) start)
+    private static void Loop(PathBuilder builder, byte[,] edges, int startX, int startY)
     {
-        builder.Move(start.X, start.Y);
-        var at = start;
-        var direction = Take(edges[at], (0, 0));
+        builder.Move(startX, startY);
+        var (x, y) = (startX, startY);
+        var direction = Take(ref edges[y, x], coming: 0);
         while (true)
         {
-            at = (at.X + direction.Dx, at.Y + direction.Dy);
-            if (at == start)
+            (x, y) = (x + Directions[direction].Dx, y + Directions[direction].Dy);
+            if (x == startX && y == startY)
             {
                 break;
             }
 
-            var next = Take(edges[at], direction);
+            var next = Take(ref edges[y, x], direction);
             if (next != direction)
             {
-                builder.Line(at.X, at.Y);
+                builder.Line(x, y);
             }
 
             direction = next;
@@ -85,12 +78,12 @@ internal static class ModuleOutline
         builder.Close();
     }
 
-    private static (int Dx, int Dy) Take(List<(int Dx, int Dy)> from, (int Dx, int Dy) coming)
+    /// <summary>Takes the edge to the right of where one comes from, or else the first there is.</summary>
+    private static int Take(ref byte from, int coming)
     {
-        var right = (-coming.Dy, coming.Dx);
-        var index = Math.Max(0, from.IndexOf(right));
-        var taken = from[index];
-        from.RemoveAt(index);
+        var right = (coming + 1) % 4;
+        var taken = (from & (1 << right)) != 0 ? right : BitOperations.TrailingZeroCount(from);
+        from ^= (byte)(1 << taken);
         return taken;
     }
 }

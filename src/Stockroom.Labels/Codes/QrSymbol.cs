@@ -4,11 +4,11 @@ using Stockroom.Labels.Drawings;
 namespace Stockroom.Labels.Codes;
 
 /// <summary>A QR code's module matrix and the size it is printed at.</summary>
-/// <param name="Text">Exactly what a reader returns.</param>
-/// <param name="Modules">Dark modules, row by row, without quiet zone.</param>
-/// <param name="ModuleMm">Edge of one module.</param>
-/// <param name="ErrorCorrection">L, M, Q or H (ISO/IEC 18004: about 7, 15, 25, 30 % of code words recoverable).</param>
-public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, char ErrorCorrection)
+/// <param name="text">Exactly what a reader returns.</param>
+/// <param name="count">Modules along one edge, without quiet zone.</param>
+/// <param name="moduleMm">Edge of one module.</param>
+/// <param name="errorCorrection">L, M, Q or H (ISO/IEC 18004: about 7, 15, 25, 30 % of code words recoverable).</param>
+public sealed class QrSymbol(string text, int count, double moduleMm, char errorCorrection)
 {
     /// <summary>Width of the quiet zone on each side (ISO/IEC 18004: 4X).</summary>
     public const int QuietModules = 4;
@@ -21,7 +21,18 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
 
     private const double EdgeForFourDotsMm = 18;
 
-    public int Count => Modules.GetLength(0);
+    private readonly Lazy<bool[,]> _modules = new(() => Matrix(text, errorCorrection, count));
+
+    public string Text => text;
+
+    public int Count => count;
+
+    public double ModuleMm => moduleMm;
+
+    public char ErrorCorrection => errorCorrection;
+
+    /// <summary>Dark modules, row by row, without quiet zone; computed when first asked for, as a layout needs the size alone.</summary>
+    public bool[,] Modules => _modules.Value;
 
     /// <summary>Edge of the printed square, quiet zone included.</summary>
     public double EdgeMm => (Count + (2 * QuietModules)) * ModuleMm;
@@ -57,8 +68,9 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
     public Group Draw(Position topLeft)
     {
         var quiet = QuietModules * ModuleMm;
-        var path = ModuleOutline.Trace(Modules).Transform(ModuleMm, topLeft.X + quiet, topLeft.Y + quiet);
-        return new Group("QR", new Box(topLeft.X, topLeft.Y, EdgeMm, EdgeMm), [new FilledPath(path, Ink.Black)]);
+        var path = new FilledPath(ModuleOutline.Trace(Modules), Ink.Black);
+        var placed = new Placed([path], ModuleMm, topLeft.X + quiet, topLeft.Y + quiet);
+        return new Group("QR", new Box(topLeft.X, topLeft.Y, EdgeMm, EdgeMm), [placed]);
     }
 
     private static QrSymbol? LargestThatFits(string text, char level, double edgeMm, int leastDots)
@@ -69,10 +81,10 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
         }
 
         var dots = (int)Math.Floor((edgeMm / (count + (2 * QuietModules)) / DotMm) + 1e-9);
-        return dots < leastDots ? null : new QrSymbol(text, Matrix(text, level), dots * DotMm, level);
+        return dots < leastDots ? null : new QrSymbol(text, count, dots * DotMm, level);
     }
 
-    private static bool[,] Matrix(string text, char level)
+    private static bool[,] Matrix(string text, char level, int count)
     {
         var correction = level switch
         {
@@ -80,10 +92,11 @@ public sealed record QrSymbol(string Text, bool[,] Modules, double ModuleMm, cha
             'M' => QRCodeGenerator.ECCLevel.M,
             _ => QRCodeGenerator.ECCLevel.L,
         };
-        using var data = QRCodeGenerator.GenerateQrCode(text, correction, forceUtf8: false, utf8BOM: false, QRCodeGenerator.EciMode.Default);
+        var version = (count - 17) / 4;
+        using var data = QRCodeGenerator.GenerateQrCode(
+            text, correction, forceUtf8: false, utf8BOM: false, QRCodeGenerator.EciMode.Default, version);
 
         // The library's matrix already carries its own quiet zone of four modules.
-        var count = data.ModuleMatrix.Count - (2 * QuietModules);
         var modules = new bool[count, count];
         for (var row = 0; row < count; row++)
         {

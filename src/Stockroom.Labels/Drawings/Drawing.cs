@@ -58,5 +58,14 @@ public sealed record Clipped(Box Window, IReadOnlyList<DrawingItem> Items) : Dra
     public override Box Bounds => Window;
 }
 
+/// <summary>
+/// Items drawn in units of their own, scaled and then moved to where they stand. Items with a <see cref="Name"/> are the same wherever
+/// the name is used, so that a file need hold them only once.
+/// </summary>
+public sealed record Placed(IReadOnlyList<DrawingItem> Items, double Scale, double Dx, double Dy, string? Name = null) : DrawingItem
+{
+    public override Box Bounds => Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b)).Scaled(Scale).Offset(Dx, Dy);
+}
+
 /// <summary>A sheet, label or symbol as a list of things drawn in order, in millimetres; independent of any output format.</summary>
 public sealed record Drawing(double WidthMm, double HeightMm, IReadOnlyList<DrawingItem> Items);

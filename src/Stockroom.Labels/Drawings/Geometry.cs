@@ -20,6 +20,8 @@ public readonly record struct Box(double Left, double Top, double Width, double 
 
     public Box Offset(double dx, double dy) => this with { Left = Left + dx, Top = Top + dy };
 
+    public Box Scaled(double by) => new(Left * by, Top * by, Width * by, Height * by);
+
     /// <summary>True where the two share area; touching edges, within <paramref name="tolerance"/> mm, do not count.</summary>
     public bool Overlaps(Box other, double tolerance = 0.001) =>
         Left < other.Right - tolerance && other.Left < Right - tolerance

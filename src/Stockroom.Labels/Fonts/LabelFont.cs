@@ -18,13 +18,22 @@ public sealed class LabelFont
     private static readonly Lazy<LabelFont> Regular = new(() => Load("RobotoCondensed-Regular.ttf"));
     private static readonly Lazy<LabelFont> Bold = new(() => Load("RobotoCondensed-Bold.ttf"));
 
+    /// <summary>Characters below this are looked up in an array; nearly all of a label is among them.</summary>
+    private const int Common = 0x180;
+
     private readonly FrozenDictionary<int, double> _advances;
+    private readonly double[] _common = new double[Common];
 
     private LabelFont(ReadOnlyMemory<byte> file)
     {
         File = file;
         var reader = new TrueTypeReader(file);
         _advances = reader.AdvancesEm().ToFrozenDictionary();
+        for (var i = 0; i < Common; i++)
+        {
+            _common[i] = _advances.GetValueOrDefault(i, 1.0);
+        }
+
         (AscentEm, DescentEm) = reader.VerticalExtentEm();
         (XHeightEm, CapHeightEm) = reader.LetterHeightsEm();
     }
@@ -52,14 +61,17 @@ public sealed class LabelFont
         var em = 0.0;
         foreach (var rune in text.EnumerateRunes())
         {
-            em += _advances.GetValueOrDefault(rune.Value, 1.0);
+            em += AdvanceEm(rune.Value);
         }
 
         return em * sizeMm;
     }
 
     /// <summary>Width of one character at a type size of 1.</summary>
-    public double WidthMm(System.Text.Rune character) => _advances.GetValueOrDefault(character.Value, 1.0);
+    public double WidthMm(System.Text.Rune character) => AdvanceEm(character.Value);
+
+    private double AdvanceEm(int codePoint) =>
+        codePoint < Common ? _common[codePoint] : _advances.GetValueOrDefault(codePoint, 1.0);
 
     private static LabelFont Load(string name) => new(EmbeddedFile.Bytes("Fonts." + name));
 }

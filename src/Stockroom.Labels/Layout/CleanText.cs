@@ -15,6 +15,11 @@ internal sealed class CleanText
 
     public string Of(string? text)
     {
+        if (IsPlain(text))
+        {
+            return text!;
+        }
+
         var clean = new StringBuilder();
         foreach (var rune in (text ?? string.Empty).EnumerateRunes())
         {
@@ -35,6 +40,23 @@ internal sealed class CleanText
         }
 
         return string.Join(' ', clean.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    /// <summary>Letters, figures and signs of ASCII with single spaces between: the font has them all and nothing needs a change.</summary>
+    private static bool IsPlain(string? text)
+    {
+        var before = ' ';
+        foreach (var c in text ?? " ")
+        {
+            if (c is < ' ' or > '~' || (c == ' ' && before == ' '))
+            {
+                return false;
+            }
+
+            before = c;
+        }
+
+        return before != ' ';
     }
 
     private string Printable(Rune rune)

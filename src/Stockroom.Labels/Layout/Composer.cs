@@ -1,4 +1,3 @@
-using Stockroom.Labels.Codes;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Stocks;
 
@@ -9,7 +8,8 @@ internal sealed class Composer(LabelContent content, LabelStock stock)
 {
     private readonly Dictionary<(double CodeEdge, double Detail, Portion Portion), FlowArea?> _frames = [];
 
-    public (IReadOnlyList<DrawingItem> Items, QrSymbol? Code)? Compose(Plan plan)
+    /// <summary>The label, not yet drawn, or null where it does not fit.</summary>
+    public FlowArea? Compose(Plan plan)
     {
         // Code, name and particulars are the same for all plans that differ in the hazards only.
         var key = (plan.CodeEdgeMm, plan.DetailMm, plan.Portion);
@@ -23,16 +23,15 @@ internal sealed class Composer(LabelContent content, LabelStock stock)
             return null;
         }
 
-        var code = content.CodeFor(plan.CodeEdgeMm);
         if (!content.HasHazards && content.Remark(plan.Portion) is null)
         {
-            return (frame.Drawn(), code);
+            return frame;
         }
 
         var flow = frame.Copy();
         var gap = Gap(flow);
         flow.Y += gap;
-        return HazardBlock.Place(flow, content, plan, gap) ? (flow.Drawn(), code) : null;
+        return HazardBlock.Place(flow, content, plan, gap) ? flow : null;
     }
 
     private FlowArea? Frame(Plan plan)

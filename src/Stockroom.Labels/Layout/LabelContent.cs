@@ -10,10 +10,14 @@ internal sealed class LabelContent
     private static readonly Paragraph PrecautionsShort = new("Not all precautions are shown: see the full label.", Face.Bold);
 
     private readonly Dictionary<double, QrSymbol?> _codes = [];
-    private readonly Dictionary<string, Paragraph> _joined = [];
+    private readonly Dictionary<(Face, int), Paragraph> _joined = [];
+    private readonly ParagraphStore _store;
+    private readonly double[] _hazardEms;
+    private readonly double[] _precautionEms;
 
-    public LabelContent(LabelText text)
+    public LabelContent(LabelText text, ParagraphStore store)
     {
+        _store = store;
         var clean = new CleanText();
         Id = clean.Of(text.Id ?? QrText.Sample);
         CodeId = text.Id;
@@ -23,8 +27,10 @@ internal sealed class LabelContent
         Signal = new Paragraph(clean.Of(text.SignalWord), Face.Bold);
         Pictograms = text.Pictograms;
         Extra = [.. text.Extra.Select(clean.Of).Where(e => e.Length > 0)];
-        Hazards = Statements(text.HazardStatements, clean, Face.Bold);
-        Precautions = Statements(text.PrecautionaryStatements, clean, Face.Regular);
+        Hazards = Statements(text.HazardStatements, clean, Face.Bold, store);
+        Precautions = Statements(text.PrecautionaryStatements, clean, Face.Regular, store);
+        _hazardEms = SumsEm(Hazards);
+        _precautionEms = SumsEm(Precautions);
         HazardCodes = [.. text.HazardStatements.Select(s => s.Code)];
         PrecautionCodes = [.. text.PrecautionaryStatements.Select(s => s.Code)];
         Details = [.. text.Details.Select(d => new Detail(clean.Of(d.Label), clean.Of(d.Value))).Where(d => d.Value.Length > 0)];
@@ -72,7 +78,7 @@ internal sealed class LabelContent
     /// <summary>Area that pictograms and statements cover at the least: a plan that asks for more than the label has is not worth trying.</summary>
     public double LeastAreaMm2(Plan plan)
     {
-        var ems = Hazards.Take(plan.Portion.Hazards).Concat(Precautions.Take(plan.Portion.Precautions)).Sum(p => p.WidthEm);
+        var ems = _hazardEms[plan.Portion.Hazards] + _precautionEms[plan.Portion.Precautions];
         var pictograms = plan.Portion.Pictograms * plan.PictogramSideMm * plan.PictogramSideMm;
         return (ems * plan.StatementMm * plan.StatementMm * FlowArea.LineSpacing) + pictograms;
     }
@@ -107,16 +113,15 @@ internal sealed class LabelContent
     /// <summary>The first statements of a list, each by itself or all as one paragraph.</summary>
     public IReadOnlyList<Paragraph> Some(IReadOnlyList<Paragraph> statements, int count, bool runIn)
     {
-        var some = statements.Take(count);
         if (!runIn || count < 2)
         {
-            return [.. some];
+            return count == statements.Count ? statements : [.. statements.Take(count)];
         }
 
-        var text = string.Join(' ', some.Select(p => Ended(p.Text)));
-        if (!_joined.TryGetValue(text, out var joined))
+        var key = (statements[0].Face, count);
+        if (!_joined.TryGetValue(key, out var joined))
         {
-            _joined[text] = joined = new Paragraph(text, statements[0].Face);
+            _joined[key] = joined = _store.Of(string.Join(' ', statements.Take(count).Select(p => Ended(p.Text))), statements[0].Face);
         }
 
         return [joined];
@@ -124,6 +129,18 @@ internal sealed class LabelContent
 
     private static string Ended(string text) => char.IsLetterOrDigit(text[^1]) || text[^1] == ')' ? text + "." : text;
 
-    private static Paragraph[] Statements(IReadOnlyList<Statement> statements, CleanText clean, Face face) =>
-        [.. statements.Select(s => new Paragraph(clean.Of(s.Text), face)).Where(p => !p.IsEmpty)];
+    private static Paragraph[] Statements(IReadOnlyList<Statement> statements, CleanText clean, Face face, ParagraphStore store) =>
+        [.. statements.Select(s => store.Of(clean.Of(s.Text), face)).Where(p => !p.IsEmpty)];
+
+    /// <summary>Widths of the first 0, 1, 2 ... paragraphs together.</summary>
+    private static double[] SumsEm(IReadOnlyList<Paragraph> paragraphs)
+    {
+        var sums = new double[paragraphs.Count + 1];
+        for (var i = 0; i < paragraphs.Count; i++)
+        {
+            sums[i + 1] = sums[i] + paragraphs[i].WidthEm;
+        }
+
+        return sums;
+    }
 }

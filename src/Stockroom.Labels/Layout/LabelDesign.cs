@@ -23,6 +23,9 @@ public static class LabelDesign
     /// <summary>x-height under which print is no longer counted as legible (Regulation (EU) No 1169/2011 Art. 13(3), small packages).</summary>
     public const double SmallestXHeightMm = 0.9;
 
+    /// <summary>No more stocks than these are proposed for a label that is too small.</summary>
+    private const int MostProposals = 5;
+
     /// <summary>Type size with that x-height.</summary>
     public static double SmallestTypeMm { get; } = SmallestXHeightMm / LabelFont.Of(Face.Regular).XHeightEm;
 
@@ -31,14 +34,17 @@ public static class LabelDesign
     /// <param name="stock">The label it is for.</param>
     /// <param name="others">Stocks to propose where this one is too small.</param>
     /// <exception cref="LabelException">A pictogram code that does not exist.</exception>
-    public static LabelFit LayOut(LabelText text, LabelStock stock, IEnumerable<LabelStock>? others = null)
+    public static LabelFit LayOut(LabelText text, LabelStock stock, IEnumerable<LabelStock>? others = null) =>
+        LayOut(text, stock, others, new ParagraphStore());
+
+    internal static LabelFit LayOut(LabelText text, LabelStock stock, IEnumerable<LabelStock>? others, ParagraphStore store)
     {
         foreach (var code in text.Pictograms)
         {
             Pictogram.NameOf(code);
         }
 
-        var content = new LabelContent(text);
+        var content = new LabelContent(text, store);
         var fit = LabelSearch.Best(content, stock);
         if (fit.IsComplete)
         {
@@ -49,6 +55,7 @@ public static class LabelDesign
             .Where(o => !string.Equals(o.Name, stock.Name, StringComparison.Ordinal))
             .OrderBy(o => o.LabelAreaMm2)
             .Where(o => LabelSearch.HoldsWhatIsRequired(content, o))
+            .Take(MostProposals)
             .Select(o => o.Name);
         return fit with { StocksThatWouldDo = [.. larger] };
     }

@@ -5,56 +5,29 @@ using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>Tries plans from the most generous to the tightest and keeps the first that fits.</summary>
+/// <summary>Finds the most generous plan that fits.</summary>
 internal static class LabelSearch
 {
+    /// <summary>
+    /// The first portion that fits at the smallest sizes, then the largest sizes at which it fits. Both are found by halving: less
+    /// text and smaller type need less room.
+    /// </summary>
     public static LabelFit Best(LabelContent content, LabelStock stock)
     {
-        foreach (var portion in Portions.OptionalLast(content))
+        List<Portion> portions = [.. Portions.OptionalLast(content), .. Portions.RequiredLast(content)];
+        var (found, _) = Halving.First(portions.Count, i => new Setting(content, stock, portions[i]).Tightest());
+        if (found < 0)
         {
-            if (Try(content, stock, portion) is { } fit)
-            {
-                return fit;
-            }
+            throw new LabelException(
+                $"stock '{stock.Name}': a label of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm holds not even the name '{content.TitleText}'");
         }
 
-        foreach (var portion in Portions.RequiredLast(content))
-        {
-            if (Try(content, stock, portion) is { } fit)
-            {
-                return fit;
-            }
-        }
-
-        throw new LabelException(
-            $"stock '{stock.Name}': a label of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm holds not even the name '{content.TitleText}'");
+        var (plan, items, code) = new Setting(content, stock, portions[found]).Largest();
+        return Fit(content, stock, plan, items, code);
     }
 
     public static bool HoldsWhatIsRequired(LabelContent content, LabelStock stock) =>
-        Try(content, stock, Portions.RequiredOnly(content)) is not null;
-
-    private static LabelFit? Try(LabelContent content, LabelStock stock, Portion portion)
-    {
-        var composer = new Composer(content, stock);
-        var room = (stock.LabelWidthMm - (2 * stock.PaddingMm)) * (stock.LabelHeightMm - stock.PaddingMm);
-        bool Roomy(Plan plan) => content.LeastAreaMm2(plan) <= room;
-
-        // What does not fit at the smallest sizes is not worth trying at all the others.
-        if (!Plans.Tightest(content, stock, portion).Any(p => Roomy(p) && composer.Compose(p) is not null))
-        {
-            return null;
-        }
-
-        foreach (var plan in Plans.For(content, stock, portion).Where(Roomy))
-        {
-            if (composer.Compose(plan) is { } done)
-            {
-                return Fit(content, stock, plan, done.Items, done.Code);
-            }
-        }
-
-        return null;
-    }
+        new Setting(content, stock, Portions.RequiredOnly(content)).Tightest() is not null;
 
     private static LabelFit Fit(
         LabelContent content, LabelStock stock, Plan plan, IReadOnlyList<DrawingItem> items, QrSymbol? code)

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Stocks;
 
@@ -29,9 +30,9 @@ public static class LabelSheet
                 $"cannot skip {skip} labels of stock '{stock.Name}', whose sheet holds {stock.PerSheet}; skip 0 to {stock.PerSheet - 1}");
         }
 
-        var fits = texts.Select(t => LabelDesign.LayOut(t, stock, others)).ToList();
+        var fits = LayOut(texts, stock, others);
         var pages = new List<List<DrawingItem>>();
-        for (var i = 0; i < fits.Count; i++)
+        for (var i = 0; i < fits.Length; i++)
         {
             var (sheet, place) = Math.DivRem(i + skip, stock.PerSheet);
             if (sheet == pages.Count)
@@ -45,5 +46,23 @@ public static class LabelSheet
 
         return new LabelPages(
             [.. pages.Select(items => new Drawing(stock.PageWidthMm, stock.PageHeightMm, items))], fits);
+    }
+
+    /// <summary>Lays the labels out on all processors; the result does not depend on their number.</summary>
+    private static LabelFit[] LayOut(IReadOnlyList<LabelText> texts, LabelStock stock, IEnumerable<LabelStock>? others)
+    {
+        var fits = new LabelFit[texts.Count];
+        var store = new ParagraphStore();
+        IReadOnlyList<LabelStock> proposals = [.. others ?? []];
+        try
+        {
+            Parallel.For(0, texts.Count, i => fits[i] = LabelDesign.LayOut(texts[i], stock, proposals, store));
+        }
+        catch (AggregateException e) when (e.InnerException is LabelException first)
+        {
+            ExceptionDispatchInfo.Throw(first);
+        }
+
+        return fits;
     }
 }

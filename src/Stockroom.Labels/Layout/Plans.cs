@@ -3,31 +3,20 @@ using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
+/// <summary>Sizes to try together; the codes largest first.</summary>
+internal sealed record PlanSize(double PictogramSideMm, double StatementMm, double[] CodeEdgesMm);
+
 /// <summary>The plans for a label in order of preference.</summary>
 internal static class Plans
 {
-    public static IEnumerable<Plan> For(LabelContent content, LabelStock stock, Portion portion)
-    {
-        var edges = CodeEdges(stock);
-        var pictograms = portion.Pictograms > 0;
-        foreach (var (side, type) in Sizes(stock, pictograms))
-        {
-            // The code gives way only once the pictograms and the type are small.
-            var tight = type <= UsualTypeMm + 0.001 && (!pictograms || side <= LabelDesign.SmallestPictogramSideMm + 0.001);
-            foreach (var plan in tight ? edges.SelectMany(e => Of(content, stock, portion, side, type, e)) : Of(content, stock, portion, side, type, edges[0]))
-            {
-                yield return plan;
-            }
-        }
-    }
-
     /// <summary>The plans with everything as small as it may be.</summary>
     public static IEnumerable<Plan> Tightest(LabelContent content, LabelStock stock, Portion portion) =>
-        Of(content, stock, portion, LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, CodeEdges(stock)[^1]);
+        Of(content, stock, portion, new PlanSize(LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, []), CodeEdges(stock)[^1]);
 
-    private static IEnumerable<Plan> Of(
-        LabelContent content, LabelStock stock, Portion portion, double side, double type, double codeEdge)
+    /// <summary>All arrangements at one size.</summary>
+    public static IEnumerable<Plan> Of(LabelContent content, LabelStock stock, Portion portion, PlanSize size, double codeEdge)
     {
+        var (side, type, _) = size;
         foreach (var runIn in Enum.GetValues<RunIn>())
         {
             foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.LabelHeightMm > stock.LabelWidthMm))
@@ -69,7 +58,19 @@ internal static class Plans
     /// <summary>
     /// Pictograms and type shrink together to their usual sizes, then the pictograms to the smallest, then the type to the smallest.
     /// </summary>
-    private static IEnumerable<(double Side, double Type)> Sizes(LabelStock stock, bool pictograms)
+    public static IEnumerable<PlanSize> Sizes(LabelStock stock, Portion portion)
+    {
+        var edges = CodeEdges(stock);
+        foreach (var (side, type) in Shrinking(stock, portion.Pictograms > 0))
+        {
+            // The code gives way only once the pictograms and the type are small.
+            var tight = type <= UsualTypeMm + 0.001
+                && (portion.Pictograms == 0 || side <= LabelDesign.SmallestPictogramSideMm + 0.001);
+            yield return new PlanSize(side, type, tight ? edges : [edges[0]]);
+        }
+    }
+
+    private static IEnumerable<(double Side, double Type)> Shrinking(LabelStock stock, bool pictograms)
     {
         var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
         var largestType = Math.Clamp(Math.Min(height * 0.05, width * 0.04), UsualTypeMm, 4.6);

@@ -12,6 +12,9 @@ public static class Pictogram
     /// <summary>Frame width as a share of the side of the square.</summary>
     public const double FrameShare = 0.06;
 
+    /// <summary>Edge of the box in which symbol and frame are drawn once for all sizes.</summary>
+    private const double Unit = 100;
+
     private static readonly FrozenDictionary<string, string> Names = new Dictionary<string, string>
     {
         ["GHS01"] = "exploding bomb",
@@ -26,7 +29,7 @@ public static class Pictogram
     }.ToFrozenDictionary();
 
     private static readonly Lazy<FrozenDictionary<string, IReadOnlyList<DrawingItem>>> Symbols = new(() =>
-        Names.Keys.ToFrozenDictionary(c => c, c => ShapeReader.Read(EmbeddedFile.Text($"Pictograms.{c}.shape"), c + ".shape")));
+        Names.Keys.ToFrozenDictionary(c => c, Framed));
 
     /// <summary>GHS01 to GHS09 in order.</summary>
     public static IReadOnlyList<string> Codes { get; } = [.. Names.Keys.Order(StringComparer.Ordinal)];
@@ -46,32 +49,23 @@ public static class Pictogram
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sideMm);
         var name = NameOf(code);
         var diagonal = DiagonalMm(sideMm);
-        var (x, y) = (topLeft.X + (diagonal / 2), topLeft.Y + (diagonal / 2));
-        var inner = DiagonalMm(sideMm * (1 - (2 * FrameShare)));
-        var items = new List<DrawingItem>
-        {
-            new FilledPath(new PathBuilder().Diamond(x, y, inner).Build(), Ink.White),
-            new FilledPath(new PathBuilder().Diamond(x, y, diagonal).Diamond(x, y, inner).Build(), Ink.Red),
-        };
-        var scale = diagonal / 100;
-        foreach (var item in Symbols.Value[code])
-        {
-            items.Add(item switch
-            {
-                FilledPath filled => filled with { Path = filled.Path.Transform(scale, topLeft.X, topLeft.Y) },
-                StrokedPath stroked => stroked with
-                {
-                    Path = stroked.Path.Transform(scale, topLeft.X, topLeft.Y),
-                    WidthMm = stroked.WidthMm * scale,
-                },
-                _ => item,
-            });
-        }
-
-        return new Group($"{code} {name}", new Box(topLeft.X, topLeft.Y, diagonal, diagonal), items);
+        var placed = new Placed(Symbols.Value[code], diagonal / Unit, topLeft.X, topLeft.Y, code);
+        return new Group($"{code} {name}", new Box(topLeft.X, topLeft.Y, diagonal, diagonal), [placed]);
     }
 
     public static double DiagonalMm(double sideMm) => sideMm * Math.Sqrt(2);
+
+    private static IReadOnlyList<DrawingItem> Framed(string code)
+    {
+        const double Middle = Unit / 2;
+        const double Inner = Unit * (1 - (2 * FrameShare));
+        return
+        [
+            new FilledPath(new PathBuilder().Diamond(Middle, Middle, Inner).Build(), Ink.White),
+            new FilledPath(new PathBuilder().Diamond(Middle, Middle, Unit).Diamond(Middle, Middle, Inner).Build(), Ink.Red),
+            .. ShapeReader.Read(EmbeddedFile.Text($"Pictograms.{code}.shape"), code + ".shape"),
+        ];
+    }
 
     private static LabelException Unknown(string code) =>
         new($"there is no hazard pictogram '{code}'; the codes are GHS01 to GHS09");

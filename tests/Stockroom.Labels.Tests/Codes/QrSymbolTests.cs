@@ -104,7 +104,7 @@ public sealed class QrSymbolTests
     {
         var symbol = QrSymbol.Fit("K7F2-9T", Words, 25)!;
         var drawn = symbol.Draw(new Position(2, 3));
-        var path = Assert.IsType<FilledPath>(Assert.Single(drawn.Items)).Path;
+        var path = Assert.IsType<FilledPath>(Assert.Single(drawn.Items.Leaves())).Path;
 
         for (var row = 0; row < symbol.Count; row++)
         {

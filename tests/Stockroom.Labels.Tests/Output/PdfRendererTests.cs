@@ -99,6 +99,18 @@ public sealed partial class PdfRendererTests
     }
 
     [Fact]
+    public void ThousandMixedLabels_TakeLessThanThreeMegabytes_WithEachPictogramOnce()
+    {
+        var texts = Enumerable.Range(0, 1000)
+            .Select(i => Samples.All[i % Samples.All.Count] with { Id = $"K{i:0000}-9T" }).ToList();
+        var bytes = Bytes(LabelSheet.Render(texts, Bottle).Pages);
+
+        Assert.True(bytes.Length < 3_000_000, $"{bytes.Length} bytes");
+        var forms = Encoding.Latin1.GetString(bytes).Split("/Subtype/Form").Length - 1;
+        Assert.Equal(Samples.All.SelectMany(t => t.Pictograms).Distinct().Count(), forms);
+    }
+
+    [Fact]
     public void Clipping_EndsWithItsItems()
     {
         var square = new FilledPath(new PathBuilder().Rectangle(new Box(0, 0, 20, 20)).Build(), Ink.Black);

@@ -48,7 +48,7 @@ internal static class Words
         if (size >= 100)
             return value.ToString("0", CultureInfo.InvariantCulture);
         if (size < 1e-6)
-            return "0";
+            return "under 0.000001";
         var digits = Math.Max(0, 2 - (int)Math.Floor(Math.Log10(size)));
         return Math.Round(value, Math.Min(15, digits)).ToString("0.###############", CultureInfo.InvariantCulture);
     }

@@ -9,16 +9,25 @@ public sealed class AnnexTests
 {
     private static readonly Provenance Printed = new("CLP Annex VI Table 3", "-", "ATP21");
 
+    // Of the entries that are no anomalies of the table at least 99.5 % agree; every other one is listed with its explanation.
     [Fact]
-    public void LabelElements_OfAllEntries_AgreeWithThePrintedLabels()
+    public void LabelElements_OfAllEntries_DisagreeOnlyWhereItIsExplained()
     {
         var folder = ReferenceTable.FolderOrSkip();
         var anomalies = ReferenceTable.Anomalies(folder);
-        var entries = ReferenceTable.Entries(folder).Where(e => !anomalies.Contains(e.Index) && e.Classes.Count > 0).ToList();
-        Assert.True(entries.Count > 4300, $"only {entries.Count} entries were read");
-        var wrong = entries.Select(Difference).Where(d => d is not null).ToList();
-        Assert.True(wrong.Count <= entries.Count * 0.005, $"{wrong.Count} of {entries.Count} differ:\n{string.Join('\n', wrong.Take(40))}");
+        var entries = ReferenceTable.Entries(folder).Where(e => e.Classes.Count > 0).ToList();
+        Assert.True(entries.Count > 4390, $"only {entries.Count} entries were read");
+        var wrong = entries.Select(Difference).OfType<Disagreement>().ToList();
+        var sound = entries.Count(e => !anomalies.Contains(e.Index));
+        var soundWrong = wrong.Count(w => !anomalies.Contains(w.Index));
+        Assert.True(soundWrong <= sound * 0.005, $"{soundWrong} of {sound} differ");
+        Assert.Equal(Explained().Order(), wrong.Select(w => w.ToString()).Order());
+        TestContext.Current.TestOutputHelper?.WriteLine($"{sound - soundWrong} of {sound} labels agree; {wrong.Count} of {entries.Count} differ with the anomalies");
     }
+
+    [Fact]
+    public void Disagreements_EachOnce_HaveAnExplanation() =>
+        Assert.Equal(Disagreements().Rows.Count, Disagreements().Rows.Where(r => r.Text("explanation").Length > 20).Select(r => r.Text("index_no")).Distinct().Count());
 
     [Fact]
     public void Catalogue_HarmonisedSubstances_AgreeWithTheTable()
@@ -68,7 +77,17 @@ public sealed class AnnexTests
         Assert.True(compared > 150, $"only {compared} limits were compared");
     }
 
-    private static string? Difference(ReferenceTable.Entry entry)
+    private sealed record Disagreement(string Index, string Aspect, string Computed, string Printed)
+    {
+        public override string ToString() => $"{Index}: {Aspect} {Computed}, printed {Printed}";
+    }
+
+    private static Table Disagreements() => TestTable.Read("label-disagreements.tsv", "index_no", "aspect", "computed", "printed", "explanation");
+
+    private static IEnumerable<string> Explained() =>
+        Disagreements().Rows.Select(r => new Disagreement(r.Text("index_no"), r.Text("aspect"), r.Text("computed"), r.Text("printed")).ToString());
+
+    private static Disagreement? Difference(ReferenceTable.Entry entry)
     {
         var profile = new HazardProfile
         {
@@ -78,16 +97,17 @@ public sealed class AnnexTests
         };
         var found = Given.Classified(new Mixture { State = MatterState.Liquid, Ingredients = [new Ingredient(profile, 100m, MatterState.Liquid)] });
         var label = LabelElements.Of(found, Given.Facts);
-        var pictograms = label.Pictograms.Except(entry.Pictograms).Any() || entry.Pictograms.Except(label.Pictograms).Except(label.OptionalPictograms).Any();
-        if (pictograms)
-            return $"{entry.Index}: pictograms {string.Join(' ', label.Pictograms)} ({string.Join(' ', label.OptionalPictograms)}), printed {string.Join(' ', entry.Pictograms)}";
+        if (label.Pictograms.Except(entry.Pictograms).Any() || entry.Pictograms.Except(label.Pictograms).Except(label.OptionalPictograms).Any())
+            return new Disagreement(entry.Index, "pictograms", Words(label.Pictograms), Words(entry.Pictograms));
         if ((label.SignalWord ?? "") != entry.Signal)
-            return $"{entry.Index}: signal word {label.SignalWord}, printed {entry.Signal}";
+            return new Disagreement(entry.Index, "signal word", label.SignalWord ?? "none", entry.Signal.Length == 0 ? "none" : entry.Signal);
         var ours = label.HazardStatements.SelectMany(s => s.Code.Split('+')).Where(c => c != "H280").Order(StringComparer.Ordinal).ToList();
         var left = Given.Facts.Precedence.Statements.Where(s => s.Rules.Contains(RuleSet.Eu) && entry.Statements.Contains(s.Present)).Select(s => s.LeftOut);
         var theirs = entry.Statements.Except(left).Where(c => c != "H280").Distinct().Order(StringComparer.Ordinal).ToList();
-        return ours.SequenceEqual(theirs) ? null : $"{entry.Index}: statements {string.Join(' ', ours)}, printed {string.Join(' ', theirs)}";
+        return ours.SequenceEqual(theirs) ? null : new Disagreement(entry.Index, "statements", Words(ours), Words(theirs));
     }
+
+    private static string Words(IReadOnlyList<string> words) => words.Count == 0 ? "none" : string.Join(' ', words);
 
     private static string IndexOf(Provenance provenance) => provenance.Locator.Split(',')[0].Replace("index no. ", "", StringComparison.Ordinal);
 

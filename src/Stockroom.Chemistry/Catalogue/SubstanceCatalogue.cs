@@ -15,14 +15,23 @@ public sealed class SubstanceCatalogue
     private readonly NameIndex _names;
     private readonly Dictionary<string, Content> _preparations;
 
+    private readonly IReadOnlyList<(string Synonym, string Target)> _synonyms;
+
     internal SubstanceCatalogue(CatalogueTables tables)
+        : this(tables.Substances, tables.Preparations, tables.Synonyms, tables.AtomicWeights)
     {
-        Substances = tables.Substances;
-        Preparations = tables.Preparations;
-        AtomicWeights = tables.AtomicWeights;
+    }
+
+    private SubstanceCatalogue(
+        IReadOnlyList<Substance> substances, IReadOnlyList<Content> preparations, IReadOnlyList<(string Synonym, string Target)> synonyms, IReadOnlyDictionary<string, double> weights)
+    {
+        Substances = substances;
+        Preparations = preparations;
+        AtomicWeights = weights;
+        _synonyms = synonyms;
         _byName = Substances.ToDictionary(s => s.Name, StringComparer.Ordinal);
         _preparations = Preparations.ToDictionary(p => p.Name, StringComparer.Ordinal);
-        _names = new NameIndex(_byName.Keys.Concat(_preparations.Keys), tables.Synonyms, Substances);
+        _names = new NameIndex(_byName.Keys.Concat(_preparations.Keys), synonyms, Substances);
     }
 
     /// <summary>The catalogue that comes with the program.</summary>
@@ -40,6 +49,20 @@ public sealed class SubstanceCatalogue
     public Substance this[string name] => _byName[name];
 
     public Substance? Find(string name) => _byName.GetValueOrDefault(name);
+
+    /// <summary>This catalogue with the keeper's own substances on top: one of a name that is here already replaces it, visibly by its source.</summary>
+    public SubstanceCatalogue With(IEnumerable<OwnSubstance> own)
+    {
+        var mine = own.ToList();
+        if (mine.Count == 0)
+            return this;
+        var names = mine.Select(o => o.Substance.Name).ToHashSet(StringComparer.Ordinal);
+        return new SubstanceCatalogue(
+            [.. mine.Select(o => o.Substance), .. Substances.Where(s => !names.Contains(s.Name))],
+            [.. Preparations.Where(p => !names.Contains(p.Name))],
+            [.. mine.SelectMany(o => o.Synonyms.Select(s => (s, o.Substance.Name))), .. _synonyms.Where(s => names.Contains(s.Target) || !names.Contains(s.Synonym))],
+            AtomicWeights);
+    }
 
     /// <summary>All names that lead somewhere, for completions and for offering the nearest.</summary>
     public IEnumerable<string> AllNames => _byName.Keys.Concat(_preparations.Keys);

@@ -20,6 +20,7 @@ internal static class VerbList
         new LedgerVerb(),
         new PlaceVerb(),
         new FactsVerb(),
+        new SubstancesVerb(),
         new ClassifyVerb(),
         new ForecastVerb(),
         WaresVerb.Vessels(),

@@ -45,6 +45,8 @@ internal static class EntrySamples
             new PlaceMade { Place = text, Name = text, PlaceKind = PlaceKind.Room },
             new PlaceLimited { Place = text, Name = text, PlaceKind = PlaceKind.OpenShelf, Limits = limits },
             new PlaceLimited { Place = text },
+            new SubstanceStated { Name = text, Formula = text, Cas = text, State = text, Synonyms = text, Hazards = text, Source = text, AsOf = text },
+            new SubstanceStated { Name = text, State = text, Source = text, AsOf = text },
         ];
     }
 

@@ -15,6 +15,7 @@ internal static class CommandLine
     {
         try
         {
+            PlainWords.Check(args);
             var root = Root(around);
             if (args.Count == 0 && around.IsTerminal)
                 args = ["open"];
@@ -40,6 +41,11 @@ internal static class CommandLine
         catch (Exception e) when (e is TableException or BookUnavailableException or LabelException)
         {
             around.Error.WriteLine("stockroom: " + OneLine(e.Message));
+            return ExitCodes.Refused;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            around.Error.WriteLine("stockroom: the disk refuses: " + OneLine(e.Message));
             return ExitCodes.Refused;
         }
     }

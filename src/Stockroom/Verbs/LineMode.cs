@@ -66,6 +66,7 @@ internal static class LineMode
             : CommandLineParser.SplitCommandLine(line).ToList();
         if (words.Count > 0 && words[0] == command.Name)
             words.RemoveAt(0);
+        PlainWords.Check(words);
         var parsed = command.Parse(words);
         return parsed.Errors.Count == 0 ? parsed : throw RefusedException.Words(parsed.Errors[0].Message);
     }

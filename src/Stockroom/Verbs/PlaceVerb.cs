@@ -83,11 +83,14 @@ internal sealed class PlaceVerb : IVerb
         options.AddTo(command);
         command.SetAction(p =>
         {
+            var said = limits.Read(p);
+            if (said == PlaceLimits.Unknown)
+                throw RefusedException.Words("nothing is said of the place; say for example --mean 19 or --height 1.2");
             using var book = BookAccess.Write(p.GetValue(options.Book), around);
             var limited = new PlaceLimited
             {
                 Place = book.Ledger.State.FindPlace(p.GetRequiredValue(place)).Id,
-                Limits = limits.Read(p),
+                Limits = said,
                 HappenedAt = Dates.MomentOf(p.GetValue(options.On), around.Clock),
                 Note = p.GetValue(options.Note),
             };

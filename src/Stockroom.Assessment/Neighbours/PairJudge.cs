@@ -26,7 +26,9 @@ public sealed class PairJudge
     {
         if (_judged.TryGetValue((ia, ib), out var judged))
             return judged;
-        judged = ia <= ib ? JudgeNew(a, b) : Judge(b, ib, a, ia).Flipped();
+
+        // Always from the same side, so that two rules of equal weight are told in the same way whoever asks first.
+        judged = ia == ib || string.CompareOrdinal(a.Identity, b.Identity) < 0 ? JudgeNew(a, b) : Judge(b, ib, a, ia).Flipped();
         _judged[(ia, ib)] = judged;
         return judged;
     }

@@ -17,7 +17,7 @@ public sealed class StockAssessment
     public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu)
     {
         State = state;
-        Facts = facts;
+        Facts = facts = WithOwn(facts, state);
         Today = today;
         Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, rules))];
         _byId = Holdings.ToDictionary(h => h.Id);
@@ -53,4 +53,9 @@ public sealed class StockAssessment
         var container = State.ContainerCalled(id);
         return new Holding(container, State, Facts, Today, RuleSet.Eu);
     }
+
+    // The keeper's own substances and classifications lie on top of the catalogue's and win.
+    private static StockFacts WithOwn(StockFacts facts, BookState state) => state.OwnSubstances.Count == 0
+        ? facts
+        : facts with { Catalogue = state.Catalogue(), Hazards = state.Hazards() };
 }

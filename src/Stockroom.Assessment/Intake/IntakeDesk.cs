@@ -7,9 +7,14 @@ using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Intake;
 
-/// <summary>Turns what a keeper says into an entry of the ledger, or refuses it with one line.</summary>
-public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares)
+/// <summary>
+/// Turns what a keeper says into an entry of the ledger, or refuses it with one line. Names are looked up in the book's
+/// catalogue, where one is given, so that the keeper's own substances count.
+/// </summary>
+public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares, SubstanceCatalogue? catalogue = null)
 {
+    private readonly SubstanceCatalogue _catalogue = catalogue ?? facts.Catalogue;
+
     private static readonly string[] StateWords = ["liquid", "solid", "gas", "powder", "crystals", "metal"];
 
     /// <summary>The entry that brings a container into the book.</summary>
@@ -51,8 +56,8 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares)
     public Content ContentOf(IntakeRequest request)
     {
         if (request.Mix is { } mix)
-            return MixtureWords.Read(request.Content, mix, facts.Catalogue);
-        var resolution = facts.Catalogue.Resolve(request.Content);
+            return MixtureWords.Read(request.Content, mix, _catalogue);
+        var resolution = _catalogue.Resolve(request.Content);
         return resolution.Content ?? throw new BookRefusal(resolution.Problem!
             + "; something unknown is booked with the word 'orphan' and what is seen on it");
     }

@@ -50,7 +50,7 @@ internal sealed class AddVerb : IVerb
         var state = book.Ledger.State;
         var place = p.GetValue(_place) ?? throw RefusedException.Words("a place is needed: --place PLACE; 'stockroom places' lists them");
         var id = state.NewId();
-        var desk = new IntakeDesk(PropertyFacts.Default, WareCatalogue.Default);
+        var desk = new IntakeDesk(PropertyFacts.Default, WareCatalogue.Default, state.OwnSubstances.Count > 0 ? state.Catalogue() : null);
         var received = desk.Receive(Request(p, BookAccess.Place(state, place).Id), id, Dates.MomentOf(p.GetValue(_options.On), around.Clock));
         var entries = new List<Entry> { received };
         if (p.GetValue(_opened) is { } opened)

@@ -11,6 +11,12 @@ public sealed class SeparationPropertyTests
         [.. SubstanceCatalogue.Default.Substances.Select(s => ContactProfile.Of(Content.Of(s), []))
             .Concat(SubstanceCatalogue.Default.Preparations.Select(p => ContactProfile.Of(p, [])))];
 
+    // One of each set of families in each state of matter, and every fifth of the rest: pairs of everything would take minutes.
+    private static readonly ContactProfile[] Representatives =
+        [.. Everything
+            .GroupBy(p => (p.Content.State, string.Join(',', p.Families.Select(f => f.Family.Key).Order())))
+            .SelectMany(g => g.Where((_, i) => i % 5 == 0))];
+
     private static readonly Gen<ContactProfile> AnyProfile = Gen.Int[0, Everything.Length - 1].Select(i => Everything[i]);
 
     [Fact]
@@ -96,16 +102,17 @@ public sealed class SeparationPropertyTests
             "halocarbon", "acid-anhydride", "isocyanate", "organic-acid", "organic-peroxide", "alkylating-agent", "strong-alkali", "ammonia", "cyanide",
             "complex-cyanide",
         ];
-        var others = Everything.Where(p => families.Any(p.Carries) && p.Content.PercentOf(solute) == 0).ToList();
+        var others = Representatives.Where(p => families.Any(p.Carries) && p.Content.PercentOf(solute) == 0).ToList();
         Assert.True(others.Count > 100);
         double[] strengths = [0.05, 0.1, 0.5, 1, 2, 3, 5, 7, 8, 10, 15, 20, 25, 30, 36, 40, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 98, 99.8];
         var judge = new PairJudge();
+        var solutions = strengths.Where(s => s <= strongest).Select(s => (Strength: s, Profile: Profiles.Of(FormattableString.Invariant($"{solute} {s}%")))).ToList();
         foreach (var other in others)
         {
             var before = Separation.SameTray;
-            foreach (var strength in strengths.Where(s => s <= strongest))
+            foreach (var (strength, profile) in solutions)
             {
-                var now = judge.Judge(Profiles.Of(FormattableString.Invariant($"{solute} {strength}%")), other).Separation;
+                var now = judge.Judge(profile, other).Separation;
                 Assert.True(now >= before, $"{solute} {strength} % beside {other.Name}: {SeparationWords.Of(now)} after {SeparationWords.Of(before)}");
                 before = now;
             }
@@ -123,8 +130,8 @@ public sealed class SeparationPropertyTests
         var judge = new PairJudge();
         var orphan = Profiles.Orphan(state);
         var anything = Profiles.Orphan(MatterState.Unknown);
-        var could = Everything.Where(p => p.Content.State == state && !apart.Any(p.Carries)).ToList();
-        foreach (var other in Everything)
+        var could = Representatives.Where(p => p.Content.State == state && !apart.Any(p.Carries)).ToList();
+        foreach (var other in Representatives)
         {
             var worst = could.MaxBy(c => c.Name == other.Name ? Separation.SameTray : judge.Judge(c, other).Separation)!;
             var found = judge.Judge(orphan, other).Separation;

@@ -27,6 +27,8 @@ public sealed class CategoryWords(ElementTable elements)
     public IReadOnlyList<AssignedCategory> Read(string text, Provenance source)
     {
         var words = text.Replace('*', ' ').Trim();
+        if (words.StartsWith("Eye Irrit. 2A", StringComparison.OrdinalIgnoreCase))
+            words = "Eye Irrit. 2" + words["Eye Irrit. 2A".Length..]; // CLP's category 2 is the 2A of the GHS
         if (words.StartsWith("EUH", StringComparison.Ordinal) && !elements.Rows.Any(r => r.Statement == words))
             return [new AssignedCategory("EUH", words, source, Status: EntryStatus.Given)];
         var (category, rest) = Cut(words);

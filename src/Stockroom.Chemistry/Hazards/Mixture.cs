@@ -83,6 +83,19 @@ public sealed record Mixture
         };
     }
 
+    /// <summary>
+    /// True where water is at least one half of everything but the ingredients that are known to be without hazards, which
+    /// take nothing from a hazard and add nothing to the water.
+    /// </summary>
+    public bool IsMostlyWater
+    {
+        get
+        {
+            var inert = Ingredients.Where(i => i.Profile.Knowledge == HazardKnowledge.NotClassified && i.Name != "water").Sum(i => i.Percent);
+            return WaterPercent > 0 && WaterPercent * 2m >= 100m - inert;
+        }
+    }
+
     /// <summary>The same with what was measured on the whole.</summary>
     public Mixture With(Measured measured) => this with
     {

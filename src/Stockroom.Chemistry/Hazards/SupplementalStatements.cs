@@ -44,7 +44,7 @@ internal static class SupplementalStatements
                 continue;
             if (own.Statement == RespiratoryTract && !findings.Any(c => Classes.SkinCorrosion.IsCorrosive(c.Category)))
                 continue;
-            if (GoneInWater.Contains(own.Statement) && mixture.WaterPercent >= 50m)
+            if (GoneInWater.Contains(own.Statement) && mixture.IsMostlyWater)
             {
                 findings.Note($"not judged: {own.Statement} of {ingredient.Name}, which is here mostly diluted in water");
                 continue;

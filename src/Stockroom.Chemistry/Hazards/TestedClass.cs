@@ -8,8 +8,6 @@ namespace Stockroom.Chemistry.Hazards;
 /// </summary>
 public abstract class TestedClass : HazardClass
 {
-    private const decimal MuchWater = 50m;
-
     /// <summary>Beginning of its categories, as generic-limits.tsv names it.</summary>
     protected abstract string Prefix { get; }
 
@@ -47,7 +45,7 @@ public abstract class TestedClass : HazardClass
             return;
         }
 
-        if (mixture.WaterPercent >= MuchWater)
+        if (mixture.IsMostlyWater)
         {
             findings.Note($"not judged: {names} of {ingredient.Name}, which is here mostly diluted in water; a test would decide");
             return;

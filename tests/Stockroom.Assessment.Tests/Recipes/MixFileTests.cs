@@ -35,6 +35,7 @@ public sealed class MixFileTests
     [InlineData("Repr. 1B H360FD", "H360FD")]
     [InlineData("Skin Corr. 1", "H314")]
     [InlineData("EUH066", "EUH066")]
+    [InlineData("Eye Irrit. 2A", "H319")]
     [InlineData("STOT SE 3", "H335 H336")]
     [InlineData("Acute Tox. 4", "H302 H312 H332")]
     public void Read_Category_HasTheStatementMeantOrAllThatCouldBe(string category, string codes) =>

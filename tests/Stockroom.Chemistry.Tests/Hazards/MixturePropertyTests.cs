@@ -10,6 +10,9 @@ public sealed class MixturePropertyTests
     private static readonly Substance[] Hazardous =
         [.. Given.Catalogue.Substances.Where(s => s.State is MatterState.Liquid or MatterState.Solid && Given.Facts.ProfileOf(s).Knowledge == HazardKnowledge.Classified)];
 
+    // Solids without any hazard that react with nothing here.
+    private static readonly Substance[] Inert = [.. ((string[])["sodium chloride", "potassium chloride", "sodium sulfate", "sucrose"]).Select(n => Given.Catalogue[n])];
+
     private static readonly Gen<Substance> Substance = Gen.Int[0, Hazardous.Length - 1].Select(i => Hazardous[i]);
 
     private static readonly Gen<(Substance Substance, decimal Percent)> Part =
@@ -41,6 +44,17 @@ public sealed class MixturePropertyTests
             var weak = Classify([.. parts.Select(p => (p.Substance, p.Percent * (100 - dilution) / 100m))]);
             var worse = weak.Categories.Where(c => !strong.Categories.Any(s => Covers(s, c))).ToList();
             Assert.True(worse.Count == 0, $"{Text(parts)} diluted by {dilution} %: {string.Join(", ", worse)}\nbefore: {string.Join(", ", strong.Categories)}");
+        }, iter: 1000);
+
+    [Fact]
+    public void Classification_AddingAnInertIngredient_AddsNoHazard() =>
+        Gen.Select(Part.Array[1, 3], Gen.Int[0, Inert.Length - 1], Gen.Int[1, 90]).Sample((parts, inert, added) =>
+        {
+            var before = Classify(parts);
+            Chemistry.Catalogue.Part[] after = [.. parts.Select(p => new Chemistry.Catalogue.Part(p.Substance, p.Percent * (100 - added) / 100m)), new Chemistry.Catalogue.Part(Inert[inert], added), new Chemistry.Catalogue.Part(Given.Catalogue["water"], (100m - parts.Sum(p => p.Percent)) * (100 - added) / 100m)];
+            var found = Classifier.Classify(new Content { Name = "any", State = MatterState.Liquid, Parts = after }, Given.Facts, RuleSet.Eu);
+            var worse = found.Categories.Where(c => !before.Categories.Any(b => Covers(b, c))).ToList();
+            Assert.True(worse.Count == 0, $"{Text(parts)} with {added} % of {Inert[inert]}: {string.Join(", ", worse)}");
         }, iter: 1000);
 
     [Fact]

@@ -75,7 +75,7 @@ public sealed class FlammableLiquids : HazardClass
 
     private void ByIngredients(List<Ingredient> flammable, Mixture mixture, Findings findings)
     {
-        var inWater = mixture.WaterPercent >= 50m;
+        var inWater = mixture.IsMostlyWater;
         var carry = findings.Facts.Limits.Carry("Flam. Liq.", inWater ? "carry in water" : "carry", findings.Rules);
         var names = string.Join(", ", flammable.Select(i => i.Name));
         if (flammable.Sum(i => i.Percent) < carry.FromPercent)

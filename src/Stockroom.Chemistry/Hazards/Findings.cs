@@ -8,6 +8,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
     private readonly List<ClassifiedCategory> _categories = [];
     private readonly List<Reason> _reasons = [];
     private readonly List<string> _notes = [];
+    private readonly HashSet<string> _said = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _supplemental = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _sensitisers = new(StringComparer.Ordinal);
     private readonly Dictionary<ExposureRoute, decimal> _estimates = [];
@@ -65,7 +66,7 @@ public sealed class Findings(HazardFacts facts, RuleSet rules)
 
     public void Note(string note)
     {
-        if (!_notes.Contains(note))
+        if (_said.Add(note))
             _notes.Add(note);
     }
 

@@ -49,7 +49,9 @@ public sealed class EyeDamage : AdditiveClass
 
     protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings)
     {
-        var bands = Specific(ingredient).ToList();
+        var bands = ingredient.Profile.Limits.Count == 0 ? [] : Specific(ingredient).ToList();
+        if (bands.Count == 0)
+            return GenericTowards(target, Counting(ingredient), findings);
         var severe = bands
             .Where(b => SkinCorrosion.IsCorrosive(b.Category) || Severity(b.Category) <= Severity(target))
             .Select(b => (From: b.FromPercent, Source: b.Provenance))

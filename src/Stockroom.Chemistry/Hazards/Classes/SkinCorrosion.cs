@@ -41,7 +41,9 @@ public sealed class SkinCorrosion : AdditiveClass
 
     protected override (decimal From, Provenance Source)? LimitTowards(string target, Ingredient ingredient, Findings findings)
     {
-        var bands = Specific(ingredient).ToList();
+        var bands = OwnLimits(ingredient).ToList();
+        if (bands.Count == 0)
+            return GenericTowards(target, Counting(ingredient), findings);
         var severe = bands.Where(b => Severity(b.Category) <= Severity(target)).Select(b => (From: b.FromPercent, Source: b.Provenance)).ToList();
         var generic = GenericTowards(target, Counting(ingredient), findings);
         if (IsCorrosive(target) ? bands.Exists(b => IsCorrosive(b.Category)) : bands.Exists(b => !IsCorrosive(b.Category)))

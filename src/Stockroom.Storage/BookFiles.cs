@@ -9,6 +9,9 @@ internal sealed record BookFiles(string Folder)
     /// <summary>The ledger as text: one line a transaction. The truth.</summary>
     public string Journal => Path.Combine(Folder, "journal.txt");
 
+    /// <summary>What the keeper set for this book, such as when it is backed up; the book is whole without it.</summary>
+    public string Settings => Path.Combine(Folder, "settings.json");
+
     public string Lite => Path.Combine(Folder, "book.litedb");
 
     public string LiteLog => Path.Combine(Folder, "book.litedb-log");

@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
 using Stockroom.Book.Encoding;
 using Stockroom.Storage.Disks;
@@ -62,7 +61,11 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
     internal static BookIdentity Read(IDisk disk, BookFiles files)
     {
         using var file = disk.Open(files.Identity, Opening.Read);
-        var text = Encoding.UTF8.GetString(file.ReadAll());
+        return Read(file.ReadAll(), files);
+    }
+
+    private static BookIdentity Read(byte[] text, BookFiles files)
+    {
         try
         {
             using var document = JsonDocument.Parse(text);
@@ -83,6 +86,19 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
             throw NotABook(files);
+        }
+    }
+
+    /// <summary>Reads an identity that stands elsewhere than in a book's folder; null if it is none, or was altered.</summary>
+    internal static BookIdentity? Decode(byte[] text)
+    {
+        try
+        {
+            return Read(text, new BookFiles(""));
+        }
+        catch (BookUnavailableException)
+        {
+            return null;
         }
     }
 

@@ -28,6 +28,9 @@ public enum BookFault
     /// <summary>The machine's clock was set back behind the last entry.</summary>
     Clock,
 
+    /// <summary>A passphrase is missing or too short.</summary>
+    Passphrase,
+
     /// <summary>Any other failure of the disk.</summary>
     Disk,
 }

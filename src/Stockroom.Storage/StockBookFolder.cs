@@ -23,8 +23,15 @@ public static class StockBookFolder
     /// <param name="folder">The book's folder.</param>
     /// <param name="readOnly">Changes nothing and keeps nobody out; several may read while one writes.</param>
     /// <param name="clock">Gives the time of booking and its offset.</param>
-    /// <exception cref="BookUnavailableException">It cannot be opened; nothing was changed. To read, a damaged book opens as far as it holds, and says in its <see cref="StockBook.Damage"/> what does not.</exception>
+    /// <exception cref="BookUnavailableException">It cannot be opened; nothing was changed.</exception>
     public static StockBook Open(string folder, bool readOnly = false, TimeProvider? clock = null) => Open(LocalDisk.Instance, folder, readOnly, clock ?? TimeProvider.System);
+
+    /// <summary>
+    /// Opens a book to read even if it is damaged: as far as it holds, with what does not hold in its <see cref="StockBook.Damage"/>
+    /// and first among its messages.
+    /// </summary>
+    /// <exception cref="BookUnavailableException">There is no book, or nothing of it can be read.</exception>
+    public static StockBook OpenDamaged(string folder) => OpenDamaged(LocalDisk.Instance, folder);
 
     /// <summary>Checks everything that is kept and says what does not hold, also of a book that cannot be opened.</summary>
     /// <exception cref="BookUnavailableException">There is no book, or another program is writing it.</exception>
@@ -58,8 +65,17 @@ public static class StockBookFolder
         return Guarded($"the book '{folder}' cannot be opened", () =>
         {
             var identity = BookIdentity.Read(disk, files);
-            return readOnly ? OpenToRead(disk, files, identity) : OpenToWrite(disk, files, identity, clock);
+            if (!readOnly)
+                return OpenToWrite(disk, files, identity, clock);
+            var book = OpenToRead(disk, files, identity);
+            return book.Damage.Count == 0 ? book : throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {book.Damage[0]}");
         });
+    }
+
+    internal static StockBook OpenDamaged(IDisk disk, string folder)
+    {
+        var files = Find(disk, folder);
+        return Guarded($"the book '{folder}' cannot be opened", () => OpenToRead(disk, files, BookIdentity.Read(disk, files)));
     }
 
     internal static BookFiles Find(IDisk disk, string folder)
@@ -153,7 +169,7 @@ public static class StockBookFolder
         using var file = OpenJournal(disk, files, Opening.Read);
         var reading = JournalReading.Of(file, identity.GenesisHash);
         if (reading.Broken is { } broken)
-            damage.Add($"{Altered(broken)}; only entries up to {reading.Chain.Entries.Count} are shown, what was booked later is not");
+            damage.Add($"{Altered(broken)}; of its entries only those up to {reading.Chain.Entries.Count} hold");
         if (still is null && disk.FileExists(files.Lock))
             messages.Add($"{LockHolder.Of(disk, files)} has the book open to write; its LiteDB file was not compared");
         else

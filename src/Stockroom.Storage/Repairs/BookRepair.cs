@@ -16,14 +16,10 @@ public sealed record RepairReport(string Folder, long Entries, long FromLite, st
 /// <summary>Makes a new book from what is sound in a damaged one, which stays as it is.</summary>
 internal static class BookRepair
 {
-    private const string Unfinished = ".unfinished";
-
     public static RepairReport Into(IDisk disk, string folder, string newFolder, TimeProvider clock)
     {
         var files = StockBookFolder.Find(disk, folder);
-        var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(newFolder));
-        if (disk.FolderExists(target) || disk.FileExists(target))
-            throw new BookUnavailableException(BookFault.AlreadyThere, $"'{newFolder}' is already there; a repair makes a folder of its own");
+        var target = NewBook.Target(disk, newFolder);
         return StockBookFolder.Guarded($"the book '{folder}' was not repaired; it is as it was", () =>
         {
             using var still = BookLock.TryTakeShared(disk, files);
@@ -31,31 +27,9 @@ internal static class BookRepair
                 throw new BookUnavailableException(BookFault.Locked, $"the book '{folder}' is open in {LockHolder.Of(disk, files)}; close it there to repair it");
             var identity = Identity(disk, files);
             var sound = SoundEntries.Of(disk, files, identity);
-            Write(disk, new BookFiles(target + Unfinished), identity, sound, clock);
-            disk.RenameFolder(target + Unfinished, target);
-            if (Path.GetDirectoryName(target) is { Length: > 0 } parent)
-                disk.SyncFolder(parent);
+            NewBook.Put(disk, target, identity, [.. sound.Lines.SelectMany(l => l)], sound.Chain.EntryHash, clock);
             return new RepairReport(target, sound.Chain.Entries.Count, sound.FromLite, sound.Chain.EntryHash, sound.Lost);
         });
-    }
-
-    private static void Write(IDisk disk, BookFiles files, BookIdentity identity, SoundEntries sound, TimeProvider clock)
-    {
-        if (disk.FolderExists(files.Folder))
-            throw new BookUnavailableException(BookFault.AlreadyThere, $"'{files.Folder}' was left behind by an earlier repair; take it away first");
-        disk.MakeFolder(files.Folder);
-        using (var journal = disk.Open(files.Journal, Opening.Write))
-        {
-            foreach (var line in sound.Lines)
-                journal.Write(line);
-            journal.Sync();
-        }
-
-        identity.Write(disk, files);
-        StockBookFolder.Open(disk, files.Folder, readOnly: false, clock).Dispose();
-        var report = BookVerification.OfFolder(disk, files.Folder);
-        if (!report.Holds || report.HeadHash != sound.Chain.EntryHash)
-            throw new BookUnavailableException(BookFault.Damaged, $"the repaired book in '{files.Folder}' does not hold and is not put in place: {report.Findings.FirstOrDefault() ?? "its head is another"}");
     }
 
     // Where book.json is lost, LiteDB says which book it is, and the first line of the journal says whether that is so.

@@ -56,18 +56,26 @@ internal sealed class SoundEntries
             using var store = new LiteFiles(disk, files, identity, []).OpenAsFound(readOnly: true);
             if (store?.ReadBook() != identity.Book)
                 return;
-            var texts = store.ReadEntries()
-                .Where(d => d["_id"].IsInt64 && d["text"].IsString && d["_id"].AsInt64 > Chain.Entries.Count)
-                .OrderBy(d => d["_id"].AsInt64)
-                .Select(d => d["text"].AsString)
-                .Select(t => (Entry: EntryCodec.Decode(t), Text: t));
-            foreach (var transaction in texts.GroupBy(t => t.Entry.Transaction))
-                Follow(transaction.Key, [.. transaction]);
+            var documents = store.ReadEntries()
+                .Where(d => d["_id"].IsInt64 && d["transaction"].IsInt64 && d["_id"].AsInt64 > Chain.Entries.Count)
+                .OrderBy(d => d["_id"].AsInt64);
+            foreach (var transaction in documents.GroupBy(d => d["transaction"].AsInt64))
+                Follow(transaction.Key, [.. transaction.Select(Believed)]);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             Lost.Add($"the LiteDB file helped no further: {DiskFaults.OneLine(e.Message)}");
         }
+    }
+
+    // An entry's successor vouches for it, and the last has none: so each must fit its own hash as well.
+    private static (Book.Entries.Entry Entry, string Text) Believed(LiteDB.BsonDocument document)
+    {
+        var text = document["text"].IsString ? document["text"].AsString : "";
+        var entry = EntryCodec.Decode(text);
+        return EntryDocument.Mismatch(document, entry, text, EntryCodec.HashOf(text)) is { } mismatch
+            ? throw new FormatException($"entry {document["_id"].AsInt64} in it does not hold: {mismatch}")
+            : (entry, text);
     }
 
     private void Follow(long number, List<(Book.Entries.Entry Entry, string Text)> transaction)
@@ -81,6 +89,8 @@ internal sealed class SoundEntries
     // Lines of the journal behind the break that were not found again in LiteDB.
     private void Name(byte[] journal, int good)
     {
+        if (FromLite > 0 && journal.AsSpan().IndexOf(System.Text.Encoding.ASCII.GetBytes(Chain.LineHash)) < 0)
+            Lost.Add($"transaction {Chain.Transaction} is the last that the LiteDB file has and was saved; that none of its entries is missing cannot be proved");
         var saved = Lines.Select(l => System.Text.Encoding.UTF8.GetString(l).TrimEnd('\n')).ToHashSet(StringComparer.Ordinal);
         var number = journal.AsSpan(0, good).Count((byte)'\n');
         foreach (var line in Split(journal[good..]))

@@ -33,6 +33,8 @@ internal static class VerbList
         new ExportVerb(),
         new VerifyVerb(),
         new RepairVerb(),
+        new BackupVerb(),
+        new RestoreVerb(),
         new CompletionsVerb(),
     ];
 }

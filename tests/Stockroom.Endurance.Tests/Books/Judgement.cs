@@ -45,7 +45,7 @@ internal sealed class Judgement
         Refusable(
             () =>
             {
-                using var reader = BookInMemory.Open(damaged, readOnly: true);
+                using var reader = StockBookFolder.OpenDamaged(damaged, BookInMemory.Folder);
                 if (reader.Messages.Count == 0)
                     Same(reader, trial);
             },

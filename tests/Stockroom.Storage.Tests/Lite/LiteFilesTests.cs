@@ -45,7 +45,8 @@ public sealed class LiteFilesTests
         Assert.Equal(BookFault.Damaged, refusal.Fault);
         Assert.Contains("the LiteDB file has 7 entries and the journal 5", refusal.Message, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(disk.Journal));
-        using (var reader = disk.Open(readOnly: true))
+        Assert.Contains("has 7 entries and the journal 5", disk.Refused(readOnly: true).Message, StringComparison.Ordinal);
+        using (var reader = StockBookFolder.OpenDamaged(disk.Folder))
         {
             Assert.Contains("has 7 entries and the journal 5", Assert.Single(reader.Damage), StringComparison.Ordinal);
             Assert.StartsWith("the book is DAMAGED and opens to read only: ", Assert.Single(reader.Messages), StringComparison.Ordinal);

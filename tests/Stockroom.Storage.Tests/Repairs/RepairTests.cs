@@ -124,9 +124,10 @@ public sealed class RepairTests
         var lines = File.ReadAllLines(disk.Journal);
         lines[3] = lines[3].Replace("Ada", "Eve", StringComparison.Ordinal);
         File.WriteAllText(disk.Journal, string.Concat(lines.Select(l => l + "\n")));
-        using var reader = disk.Open(readOnly: true);
+        Assert.Equal(BookFault.Damaged, disk.Refused(readOnly: true).Fault);
+        using var reader = StockBookFolder.OpenDamaged(disk.Folder);
         Assert.Equal(5, reader.Ledger.Entries.Count);
-        Assert.Contains("line 4 of its journal was altered: its text does not fit its hash; only entries up to 5 are shown", reader.Damage[0], StringComparison.Ordinal);
+        Assert.Contains("line 4 of its journal was altered: its text does not fit its hash; of its entries only those up to 5 hold", reader.Damage[0], StringComparison.Ordinal);
         Assert.All(reader.Damage, d => Assert.Contains(reader.Messages, m => m.EndsWith(d, StringComparison.Ordinal)));
         Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(reader));
     }
@@ -139,7 +140,8 @@ public sealed class RepairTests
         var bytes = File.ReadAllBytes(disk.Lite);
         "\"net_g\":900"u8.CopyTo(bytes.AsSpan(bytes.AsSpan().IndexOf("\"net_g\":100"u8)));
         File.WriteAllBytes(disk.Lite, bytes);
-        using var reader = disk.Open(readOnly: true);
+        Assert.Equal(BookFault.Damaged, disk.Refused(readOnly: true).Fault);
+        using var reader = StockBookFolder.OpenDamaged(disk.Folder);
         Assert.Matches("entry [0-9]+ in the LiteDB file is not the journal's: its text does not fit its hash", Assert.Single(reader.Damage));
         Assert.Equal(11, reader.Ledger.Entries.Count);
         Assert.All(reader.Ledger.Entries.OfType<Received>(), r => Assert.Equal(100m, r.NetGrams));

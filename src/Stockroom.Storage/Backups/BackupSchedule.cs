@@ -1,0 +1,124 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text.Json;
+using Stockroom.Storage.Disks;
+
+namespace Stockroom.Storage.Backups;
+
+/// <summary>When a book is backed up, where to, and how many backups are kept; stands in the book's own folder.</summary>
+/// <param name="To">A folder outside the book.</param>
+/// <param name="EveryDays">Days from one backup to the next, at least 1.</param>
+/// <param name="Keep">How many are kept, at least 1; the oldest go first, and only after a new one was made and checked.</param>
+public sealed record BackupSchedule(string To, int EveryDays, int Keep)
+{
+    private const string Ending = ".stockbackup";
+    private const string Stamp = "yyyyMMdd-HHmmss";
+
+    /// <summary>The schedule of a book; null if none is set.</summary>
+    /// <exception cref="BookUnavailableException">The settings cannot be read.</exception>
+    public static BackupSchedule? Of(string folder)
+    {
+        var files = StockBookFolder.Find(LocalDisk.Instance, folder);
+        if (!File.Exists(files.Settings))
+            return null;
+        try
+        {
+            using var document = JsonDocument.Parse(File.ReadAllBytes(files.Settings));
+            var backup = document.RootElement.GetProperty("backup");
+            return new BackupSchedule(backup.GetProperty("to").GetString() ?? "", backup.GetProperty("every_days").GetInt32(), backup.GetProperty("keep").GetInt32()).Checked(files.Folder);
+        }
+        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        {
+            throw new BookUnavailableException(BookFault.Damaged, $"the settings '{files.Settings}' cannot be read: {DiskFaults.OneLine(e.Message)}; set the backup's schedule anew", e);
+        }
+    }
+
+    /// <summary>Sets the schedule of a book.</summary>
+    /// <exception cref="BookUnavailableException">There is no book, the numbers cannot be, or the disk refuses.</exception>
+    public void Set(string folder)
+    {
+        var files = StockBookFolder.Find(LocalDisk.Instance, folder);
+        Checked(files.Folder);
+        StockBookFolder.Guarded($"the schedule of '{folder}' was not set", () =>
+        {
+            var unfinished = files.Settings + ".new";
+            LocalDisk.Instance.Delete(unfinished);
+            using (var file = LocalDisk.Instance.Open(unfinished, Opening.WriteAlone))
+            {
+                file.Write(Encode());
+                file.Sync();
+            }
+
+            File.Move(unfinished, files.Settings, overwrite: true);
+            LocalDisk.Instance.SyncFolder(files.Folder);
+            return true;
+        });
+    }
+
+    /// <summary>Makes a backup if the last of this book is older than the schedule allows, and takes the oldest away.</summary>
+    /// <returns>The file made, or null if none was due, and the files taken away.</returns>
+    /// <exception cref="BookUnavailableException">The backup could not be made; none was taken away.</exception>
+    public (string? Made, IReadOnlyList<string> TakenAway) RunIfDue(string folder, string? passphrase = null, TimeProvider? clock = null)
+    {
+        clock ??= TimeProvider.System;
+        var now = clock.GetLocalNow().DateTime;
+        var name = Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        var there = Generations(name);
+        if (there.Count > 0 && now < there[0].Made.AddDays(EveryDays) && now >= there[0].Made)
+            return (null, []);
+        StockBookFolder.Guarded($"nothing was backed up to '{To}'", () =>
+        {
+            LocalDisk.Instance.MakeFolder(To);
+            return true;
+        });
+        var file = Path.Combine(To, $"{name}-{now.ToString(Stamp, CultureInfo.InvariantCulture)}{Ending}");
+        BookBackup.Make(folder, file, passphrase, clock);
+        var surplus = Generations(name).Where(g => g.File != file).Skip(Keep - 1).Select(g => g.File).ToList();
+        foreach (var old in surplus)
+            File.Delete(old);
+        return (file, surplus);
+    }
+
+    // Newest first; only files named by this schedule for this book, whatever else lies there.
+    private List<(DateTime Made, string File)> Generations(string name)
+    {
+        var generations = new List<(DateTime, string)>();
+        if (!Directory.Exists(To))
+            return generations;
+        foreach (var file in Directory.EnumerateFiles(To, $"{name}-*{Ending}"))
+        {
+            var stamp = Path.GetFileName(file)[(name.Length + 1)..^Ending.Length];
+            if (DateTime.TryParseExact(stamp, Stamp, CultureInfo.InvariantCulture, DateTimeStyles.None, out var made))
+                generations.Add((made, file));
+        }
+
+        return [.. generations.OrderByDescending(g => g.Item1)];
+    }
+
+    private BackupSchedule Checked(string book)
+    {
+        if (EveryDays < 1 || Keep < 1)
+            throw new BookUnavailableException(BookFault.NotABook, $"a schedule of every {EveryDays} days keeping {Keep} cannot be; both are at least 1");
+        var inside = Path.GetFullPath(To) + Path.DirectorySeparatorChar;
+        return inside.StartsWith(book + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+            ? throw new BookUnavailableException(BookFault.NotABook, $"'{To}' lies in the book itself; a backup belongs elsewhere, best on another disk")
+            : this with { To = Path.GetFullPath(To) };
+    }
+
+    private byte[] Encode()
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var w = new Utf8JsonWriter(buffer))
+        {
+            w.WriteStartObject();
+            w.WriteStartObject("backup");
+            w.WriteString("to", Path.GetFullPath(To));
+            w.WriteNumber("every_days", EveryDays);
+            w.WriteNumber("keep", Keep);
+            w.WriteEndObject();
+            w.WriteEndObject();
+        }
+
+        return [.. buffer.WrittenSpan, (byte)'\n'];
+    }
+}

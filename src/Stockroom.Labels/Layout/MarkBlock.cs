@@ -29,7 +29,7 @@ internal static class MarkBlock
         if (!withCode)
         {
             var bare = new FlowArea(area);
-            return Words(bare, content, portion) ? (bare, null) : null;
+            return Words(bare, content, portion, idLines: 2) ? (bare, null) : null;
         }
 
         foreach (var code in IdAlone(content, stock))
@@ -37,7 +37,7 @@ internal static class MarkBlock
             foreach (var place in new[] { CodePlace.Right, CodePlace.Bottom })
             {
                 var flow = new FlowArea(area);
-                if (Code(flow, code, place, stock.PaddingMm) && Words(flow, content, portion))
+                if (Code(flow, code, place, stock.PaddingMm) && Words(flow, content, portion, idLines: 1))
                 {
                     return (flow, code);
                 }
@@ -82,7 +82,7 @@ internal static class MarkBlock
         return corner.Y > flow.Area.Top + ClearMm;
     }
 
-    private static bool Words(FlowArea flow, LabelContent content, Portion portion)
+    private static bool Words(FlowArea flow, LabelContent content, Portion portion, int idLines)
     {
         var id = new Paragraph(content.Id, Face.Bold);
         var words = new List<string>(content.Extra.Take(portion.Extra));
@@ -96,7 +96,7 @@ internal static class MarkBlock
         for (var size = LargestMm; size >= LabelDesign.SmallestTypeMm; size = Next(size))
         {
             var trial = flow.Copy();
-            if (Whole(id, size, to - from) && trial.Set(id, size, mostLines: 2)
+            if (Whole(id, size, to - from) && trial.Set(id, size, idLines)
                 && Warnings(words, size, to - from).All(w => Whole(w, size, to - from) && trial.Set(w, size))
                 && Whole(name, size, to - from) && trial.Set(name, size))
             {

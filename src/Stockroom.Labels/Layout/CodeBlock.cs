@@ -12,7 +12,8 @@ internal static class CodeBlock
     /// <summary>White between the corner and the text that runs past it.</summary>
     private const double ClearMm = 1;
 
-    public static void Place(FlowArea flow, LabelContent content, QrSymbol? code, double paddingMm)
+    /// <summary>False where the corner does not hold them.</summary>
+    public static bool Place(FlowArea flow, LabelContent content, QrSymbol? code, double paddingMm)
     {
         var font = LabelFont.Of(Face.Bold);
         var idEm = font.WidthMm(content.Id, 1);
@@ -39,5 +40,6 @@ internal static class CodeBlock
         var baseline = new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2));
         flow.Add(() => new TextRun(content.Id, Face.Bold, idSize, baseline));
         flow.KeepClearAtRight(Box.FromEdges(x - ClearMm, top, flow.Area.Right, top + height + (ClearMm / 2)));
+        return Math.Min(left, x) >= flow.Area.Left - 0.001 && top + height <= flow.Area.Bottom + 0.001;
     }
 }

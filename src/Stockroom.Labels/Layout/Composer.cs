@@ -36,9 +36,9 @@ internal sealed class Composer(LabelContent content, LabelStock stock)
 
     private FlowArea? Frame(Plan plan)
     {
-        var flow = new FlowArea(new Box(0, 0, stock.LabelWidthMm, stock.LabelHeightMm).Inset(stock.PaddingMm));
-        CodeBlock.Place(flow, content, content.CodeFor(plan.CodeEdgeMm), stock.PaddingMm);
-        return DetailsBlock.Place(flow, content, plan.Portion, plan.DetailMm, Gap(flow))
+        var flow = new FlowArea(new Box(0, 0, stock.PrintWidthMm, stock.PrintHeightMm).Inset(stock.PaddingMm));
+        return CodeBlock.Place(flow, content, content.CodeFor(plan.CodeEdgeMm), stock.PaddingMm)
+            && DetailsBlock.Place(flow, content, plan.Portion, plan.DetailMm, Gap(flow))
             && HeaderBlock.Place(flow, content, stock.PaddingMm, plan.Portion)
                 ? flow
                 : null;

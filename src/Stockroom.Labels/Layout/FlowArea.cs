@@ -25,6 +25,14 @@ internal sealed class FlowArea(Box area)
         return copy;
     }
 
+    /// <summary>Goes on where a copy of this one has got to.</summary>
+    public void TakeOver(FlowArea copy)
+    {
+        (Y, Bottom, LeftBottom) = (copy.Y, copy.Bottom, copy.LeftBottom);
+        _items.Clear();
+        _items.AddRange(copy._items);
+    }
+
     /// <summary>Adds what is drawn only once the whole label is found to fit.</summary>
     public void Add(Func<DrawingItem> item) => _items.Add(item);
 

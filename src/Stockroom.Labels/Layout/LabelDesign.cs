@@ -52,11 +52,16 @@ public static class LabelDesign
         }
 
         var larger = (others ?? [])
-            .Where(o => !string.Equals(o.Name, stock.Name, StringComparison.Ordinal))
+            .Where(o => !string.Equals(o.Name, stock.Name, StringComparison.Ordinal) && InTheSamePrinter(o, stock))
             .OrderBy(o => o.LabelAreaMm2)
             .Where(o => LabelSearch.HoldsWhatIsRequired(content, o))
             .Take(MostProposals)
             .Select(o => o.Name);
         return fit with { StocksThatWouldDo = [.. larger] };
     }
+
+    /// <summary>Flat labels on the same paper or the same kind of roll.</summary>
+    private static bool InTheSamePrinter(LabelStock other, LabelStock stock) =>
+        other.Medium == stock.Medium && other.Shape is (StockShape.Rectangle or StockShape.Card)
+        && (stock.Medium != StockMedium.Sheet || Math.Abs(other.PageWidthMm - stock.PageWidthMm) < 0.5);
 }

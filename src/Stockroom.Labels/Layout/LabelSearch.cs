@@ -18,8 +18,7 @@ internal static class LabelSearch
         var (found, _) = Halving.First(portions.Count, i => new Setting(content, stock, portions[i]).Tightest());
         if (found < 0)
         {
-            throw new LabelException(
-                $"stock '{stock.Name}': a label of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm holds not even the name '{content.TitleText}'");
+            return MarkOf(content, stock);
         }
 
         var (plan, items, code) = new Setting(content, stock, portions[found]).Largest();
@@ -28,6 +27,29 @@ internal static class LabelSearch
 
     public static bool HoldsWhatIsRequired(LabelContent content, LabelStock stock) =>
         new Setting(content, stock, Portions.RequiredOnly(content)).Tightest() is not null;
+
+    private static LabelFit MarkOf(LabelContent content, LabelStock stock)
+    {
+        foreach (var (portion, withCode) in MarkBlock.Ways(content))
+        {
+            if (MarkBlock.Place(content, stock, portion, withCode) is { } mark)
+            {
+                var notes = content.Notes.Append("only a mark of identity: the full label belongs on the outer packing or a tag");
+                return new LabelFit
+                {
+                    Drawing = new Drawing(stock.PrintWidthMm, stock.PrintHeightMm, mark.Flow.Drawn()),
+                    PictogramSideMm = null,
+                    StatementXHeightMm = LabelDesign.SmallestXHeightMm,
+                    Code = mark.Code,
+                    LeftOff = [.. Portions.LeftOff(content, portion, mark.Code)],
+                    Notes = [.. notes],
+                };
+            }
+        }
+
+        throw new LabelException(
+            $"stock '{stock.Name}': a label of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm holds not even the id '{content.Id}'");
+    }
 
     private static LabelFit Fit(
         LabelContent content, LabelStock stock, Plan plan, IReadOnlyList<DrawingItem> items, QrSymbol? code)
@@ -47,7 +69,7 @@ internal static class LabelSearch
 
         return new LabelFit
         {
-            Drawing = new Drawing(stock.LabelWidthMm, stock.LabelHeightMm, items),
+            Drawing = new Drawing(stock.PrintWidthMm, stock.PrintHeightMm, items),
             PictogramSideMm = side,
             StatementXHeightMm = xHeight,
             Code = code,

@@ -10,14 +10,18 @@ public sealed record LabelPages(IReadOnlyList<Drawing> Pages, IReadOnlyList<Labe
 /// <summary>Puts labels on the sheets of a stock.</summary>
 public static class LabelSheet
 {
+    /// <summary>A printer that is farther off is loaded wrongly.</summary>
+    public const double MostShiftMm = 10;
+
     /// <summary>Lays out every label and places it on its sheet, row by row.</summary>
     /// <param name="texts">At least one label.</param>
     /// <param name="stock">The sheet.</param>
     /// <param name="skip">Labels already used on the first sheet: 0 to one less than a sheet holds.</param>
     /// <param name="others">Stocks to propose where a label does not fit.</param>
+    /// <param name="shift">Moves everything, to make up for a printer that prints beside the mark; at most <see cref="MostShiftMm"/>.</param>
     /// <exception cref="LabelException">Nothing to print, or more skipped than a sheet holds.</exception>
     public static LabelPages Render(
-        IReadOnlyList<LabelText> texts, LabelStock stock, int skip = 0, IEnumerable<LabelStock>? others = null)
+        IReadOnlyList<LabelText> texts, LabelStock stock, int skip = 0, IEnumerable<LabelStock>? others = null, Position shift = default)
     {
         if (texts.Count == 0)
         {
@@ -28,6 +32,11 @@ public static class LabelSheet
         {
             throw new LabelException(
                 $"cannot skip {skip} labels of stock '{stock.Name}', whose sheet holds {stock.PerSheet}; skip 0 to {stock.PerSheet - 1}");
+        }
+
+        if (Math.Max(Math.Abs(shift.X), Math.Abs(shift.Y)) is var most && !(most <= MostShiftMm))
+        {
+            throw new LabelException($"cannot shift the print by {most} mm; at most {MostShiftMm} mm");
         }
 
         var fits = LayOut(texts, stock, others);
@@ -41,7 +50,11 @@ public static class LabelSheet
             }
 
             var box = stock.LabelBox(place);
-            pages[sheet].Add(new Group($"label {texts[i].Id ?? "SAMPLE"}", box, fits[i].Drawing.Items.MovedBy(box.Left, box.Top)));
+            foreach (var area in stock.PrintAreas)
+            {
+                var at = area.Offset(box.Left + shift.X, box.Top + shift.Y);
+                pages[sheet].Add(new Group($"label {texts[i].Id ?? "SAMPLE"}", at, fits[i].Drawing.Items.MovedBy(at.Left, at.Top)));
+            }
         }
 
         return new LabelPages(

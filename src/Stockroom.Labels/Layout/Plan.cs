@@ -46,12 +46,13 @@ internal enum RunIn
 /// <param name="Note">Whether formula or composition stands under the name.</param>
 /// <param name="NameLength">Characters of the name.</param>
 /// <param name="Extra">How many of the house's warnings.</param>
+/// <param name="Signal">Whether the signal word stands there.</param>
 internal readonly record struct Portion(
-    int Pictograms, int Hazards, int Precautions, int Details, int Footnotes, bool Note, int NameLength, int Extra)
+    int Pictograms, int Hazards, int Precautions, int Details, int Footnotes, bool Note, int NameLength, int Extra, bool Signal)
 {
     public static Portion All(LabelContent content) => new(
         content.Pictograms.Count, content.Hazards.Count, content.Precautions.Count,
-        content.Details.Count, content.Footnotes.Count, Note: true, content.TitleText.Length, content.Extra.Count);
+        content.Details.Count, content.Footnotes.Count, Note: true, content.TitleText.Length, content.Extra.Count, Signal: true);
 }
 
 /// <summary>One way to set a label: the sizes and the arrangement to be tried.</summary>

@@ -19,7 +19,7 @@ internal static class Plans
         var (side, type, _) = size;
         foreach (var runIn in Enum.GetValues<RunIn>())
         {
-            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.LabelHeightMm > stock.LabelWidthMm))
+            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.PrintHeightMm > stock.PrintWidthMm))
             {
                 yield return new Plan
                 {
@@ -39,8 +39,9 @@ internal static class Plans
     /// <summary>Largest first, down to one that holds an id.</summary>
     private static double[] CodeEdges(LabelStock stock)
     {
-        var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
+        var (width, height) = (stock.PrintWidthMm - (2 * stock.PaddingMm), stock.PrintHeightMm - (2 * stock.PaddingMm));
         var largest = Math.Clamp(Math.Min(Math.Max(height * 0.36, EdgeForSomeWordsMm), width * 0.3), EdgeForIdMm, 32);
+        largest = Math.Min(largest, Math.Max(EdgeForIdMm, stock.MostCodeMm));
         return [largest, .. new[] { EdgeForWordsMm, EdgeForSomeWordsMm, EdgeForIdMm }.Where(e => e < largest)];
     }
 
@@ -72,7 +73,7 @@ internal static class Plans
 
     private static IEnumerable<(double Side, double Type)> Shrinking(LabelStock stock, bool pictograms)
     {
-        var (width, height) = (stock.LabelWidthMm - (2 * stock.PaddingMm), stock.LabelHeightMm - (2 * stock.PaddingMm));
+        var (width, height) = (stock.PrintWidthMm - (2 * stock.PaddingMm), stock.PrintHeightMm - (2 * stock.PaddingMm));
         var largestType = Math.Clamp(Math.Min(height * 0.05, width * 0.04), UsualTypeMm, 4.6);
         var largestSide = Math.Clamp(Math.Min(height * 0.28, width * 0.19), LabelDesign.SmallestPictogramSideMm, 32);
         var usualSide = Math.Min(LabelDesign.UsualPictogramSideMm, largestSide);

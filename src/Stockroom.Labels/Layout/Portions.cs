@@ -26,7 +26,7 @@ internal static class Portions
 
     public static Portion RequiredOnly(LabelContent content) => Portion.All(content) with { Details = 0, Footnotes = 0 };
 
-    /// <summary>Ever less of what is required: precautions go first, then hazards, the note, the pictograms, the end of the name, the warnings of the house.</summary>
+    /// <summary>Ever less of what is required: precautions go first, then hazards, the note, the pictograms, the end of the name.</summary>
     public static IEnumerable<Portion> RequiredLast(LabelContent content)
     {
         var portion = RequiredOnly(content);
@@ -54,11 +54,26 @@ internal static class Portions
         {
             yield return portion = portion with { NameLength = Math.Max(ShortestName, portion.NameLength * 3 / 4) };
         }
+    }
 
-        while (portion.Extra > 0)
+    /// <summary>What a mark of identity beside a full label elsewhere carries: id, warnings of the house, signal word and ever less of the name.</summary>
+    public static IEnumerable<Portion> Mark(LabelContent content)
+    {
+        var portion = RequiredOnly(content) with { Pictograms = 0, Hazards = 0, Precautions = 0, Note = false };
+        yield return portion;
+        while (portion.NameLength > ShortestName)
+        {
+            yield return portion = portion with { NameLength = Math.Max(ShortestName, portion.NameLength * 3 / 4) };
+        }
+
+        yield return portion = portion with { NameLength = 0 };
+        while (portion.Extra > 1)
         {
             yield return portion = portion with { Extra = portion.Extra - 1 };
         }
+
+        yield return portion with { Signal = false };
+        yield return portion with { Extra = 0, Signal = false };
     }
 
     public static IEnumerable<LeftOff> LeftOff(LabelContent content, Portion portion, QrSymbol? code)
@@ -70,7 +85,13 @@ internal static class Portions
 
         if (portion.NameLength < content.TitleText.Length)
         {
-            yield return new LeftOff($"the end of the name '{content.TitleText}'", Required: true);
+            var part = portion.NameLength == 0 ? "the name" : "the end of the name";
+            yield return new LeftOff($"{part} '{content.TitleText}'", Required: true);
+        }
+
+        if (!portion.Signal && !content.Signal.IsEmpty)
+        {
+            yield return new LeftOff($"signal word {content.Signal.Text}", Required: true);
         }
 
         foreach (var extra in content.Extra.Skip(portion.Extra))

@@ -12,7 +12,7 @@ internal sealed class Setting(LabelContent content, LabelStock stock, Portion po
 {
     private readonly Composer _composer = new(content, stock);
 
-    private double RoomMm2 { get; } = (stock.LabelWidthMm - (2 * stock.PaddingMm)) * (stock.LabelHeightMm - stock.PaddingMm);
+    private double RoomMm2 { get; } = (stock.PrintWidthMm - (2 * stock.PaddingMm)) * (stock.PrintHeightMm - stock.PaddingMm);
 
     /// <summary>With everything as small as it may be; null where that does not fit.</summary>
     public FlowArea? Tightest() => First(Plans.Tightest(content, stock, portion))?.Flow;

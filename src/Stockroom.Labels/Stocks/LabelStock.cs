@@ -2,6 +2,37 @@ using Stockroom.Labels.Drawings;
 
 namespace Stockroom.Labels.Stocks;
 
+/// <summary>What the labels come on.</summary>
+public enum StockMedium
+{
+    /// <summary>A page of the printer's own paper size.</summary>
+    Sheet,
+
+    /// <summary>Labels one after another; each is a page.</summary>
+    DieCutRoll,
+
+    /// <summary>A band cut to length behind each label; each is a page.</summary>
+    ContinuousRoll,
+}
+
+/// <summary>How a label is shaped and put on.</summary>
+public enum StockShape
+{
+    Rectangle,
+
+    /// <summary>A round label for a cap; its width is its diameter.</summary>
+    Disc,
+
+    /// <summary>Goes round a vial; its far end lies under the near one.</summary>
+    Wrap,
+
+    /// <summary>Goes round a neck or a thin ampoule, its two ends glued together as a flag printed on both sides.</summary>
+    Flag,
+
+    /// <summary>Not glued on, but stood or hung.</summary>
+    Card,
+}
+
 /// <summary>A sheet of labels; all lengths in millimetres, labels counted row by row from the top left.</summary>
 public sealed record LabelStock
 {
@@ -38,6 +69,40 @@ public sealed record LabelStock
 
     /// <summary>Margin inside the label that stays white, so that a printer's offset does not cut anything off.</summary>
     public required double PaddingMm { get; init; }
+
+    public required StockMedium Medium { get; init; }
+
+    public required StockShape Shape { get; init; }
+
+    /// <summary>Of the vessel that a wrap or flag goes round; null for the other shapes.</summary>
+    public required double? DiameterMm { get; init; }
+
+    /// <summary>Parts of a label that are printed, all alike, from its top left corner: one, but for a flag one on each side.</summary>
+    public IReadOnlyList<Box> PrintAreas => Shape switch
+    {
+        // The square inside the circle.
+        StockShape.Disc => [new Box(0, 0, LabelWidthMm, LabelHeightMm).Inset(LabelWidthMm * (1 - Math.Sqrt(0.5)) / 2)],
+
+        // Once round; what is longer lies under the rest.
+        StockShape.Wrap => [new Box(0, 0, CircumferenceMm, LabelHeightMm)],
+        StockShape.Flag => [new Box(0, 0, FlagMm, LabelHeightMm), new Box(LabelWidthMm - FlagMm, 0, FlagMm, LabelHeightMm)],
+        _ => [new Box(0, 0, LabelWidthMm, LabelHeightMm)],
+    };
+
+    public double PrintWidthMm => PrintAreas[0].Width;
+
+    public double PrintHeightMm => PrintAreas[0].Height;
+
+    internal double CircumferenceMm => Math.PI * (DiameterMm ?? 0);
+
+    /// <summary>What remains on each side of the neck.</summary>
+    internal double FlagMm => (LabelWidthMm - CircumferenceMm) / 2;
+
+    /// <summary>
+    /// The widest code whose outermost modules still face the reader: round a vessel the modules take at most 0.9 of its diameter,
+    /// an arc of about 100 degrees; flat labels have no such bound.
+    /// </summary>
+    internal double MostCodeMm => Shape == StockShape.Wrap ? 0.9 * (DiameterMm ?? 0) * 29 / 21 : double.MaxValue;
 
     public int PerSheet => Columns * Rows;
 

@@ -13,10 +13,33 @@ public static class LabelStockReader
     /// <summary>Rounding allowed where printed dimensions add up to the page.</summary>
     private const double Tolerance = 0.05;
 
+    private const double SmallestVesselMm = 2;
+
+    /// <summary>A wrap covers its own beginning by this much, so that it does not open.</summary>
+    private const double LeastOverlapMm = 2;
+
+    private const double ShortestFlagMm = 8;
+
+    private static readonly Dictionary<string, StockMedium> Media = new(StringComparer.Ordinal)
+    {
+        ["sheet"] = StockMedium.Sheet,
+        ["die-cut roll"] = StockMedium.DieCutRoll,
+        ["continuous roll"] = StockMedium.ContinuousRoll,
+    };
+
+    private static readonly Dictionary<string, StockShape> Shapes = new(StringComparer.Ordinal)
+    {
+        ["rectangle"] = StockShape.Rectangle,
+        ["disc"] = StockShape.Disc,
+        ["wrap"] = StockShape.Wrap,
+        ["flag"] = StockShape.Flag,
+        ["card"] = StockShape.Card,
+    };
+
     private static readonly string[] Members =
     [
         "name", "description", "page_width_mm", "page_height_mm", "columns", "rows", "label_width_mm", "label_height_mm",
-        "left_mm", "top_mm", "pitch_x_mm", "pitch_y_mm", "corner_mm", "padding_mm",
+        "left_mm", "top_mm", "pitch_x_mm", "pitch_y_mm", "corner_mm", "padding_mm", "medium", "shape", "diameter_mm",
     ];
 
     /// <summary>The stock that the text describes.</summary>
@@ -59,7 +82,28 @@ public static class LabelStockReader
         PitchYMm = m.Length("pitch_y_mm", 1, LongestPageMm),
         CornerMm = m.Length("corner_mm", 0, LongestPageMm),
         PaddingMm = m.Length("padding_mm", 0, LongestPageMm),
+        Medium = m.Word("medium", Media),
+        Shape = m.Word("shape", Shapes),
+        DiameterMm = m.LengthOrNull("diameter_mm", SmallestVesselMm, LongestPageMm),
     };
+
+    private static void CheckShape(LabelStock s, Action<string, bool, string> fits)
+    {
+        var round = s.Shape is StockShape.Wrap or StockShape.Flag;
+        fits("diameter_mm", s.DiameterMm is null != round,
+            round ? "null, but a wrap or flag goes round a vessel: give its diameter" : $"{s.DiameterMm} is for wrap and flag only; null for this shape");
+        fits("label_height_mm", s.Shape != StockShape.Disc || Math.Abs(s.LabelHeightMm - s.LabelWidthMm) <= Tolerance,
+            $"{s.LabelHeightMm} differs from label_width_mm {s.LabelWidthMm}: a disc is round");
+        var wrap = s.CircumferenceMm + LeastOverlapMm;
+        fits("label_width_mm", s.Shape != StockShape.Wrap || s.LabelWidthMm >= wrap,
+            $"{s.LabelWidthMm} does not go round {s.DiameterMm} mm; at least {wrap:0.#} with {LeastOverlapMm} mm of overlap");
+        var flag = s.CircumferenceMm + (2 * ShortestFlagMm);
+        fits("label_width_mm", s.Shape != StockShape.Flag || s.LabelWidthMm >= flag,
+            $"{s.LabelWidthMm} leaves no flag round {s.DiameterMm} mm; at least {flag:0.#} for flags of {ShortestFlagMm} mm");
+        fits("rows", s.Medium == StockMedium.Sheet || s.PerSheet == 1, "a roll is printed label by label: columns and rows are 1");
+        var inner = Math.Min(s.PrintWidthMm, s.PrintHeightMm);
+        fits("padding_mm", s.PaddingMm < inner / 2, $"{s.PaddingMm} leaves nothing of the printed part's shorter side, {inner:0.##}");
+    }
 
     private static void Check(LabelStock s, string file)
     {
@@ -76,6 +120,7 @@ public static class LabelStockReader
         var shorter = Math.Min(s.LabelWidthMm, s.LabelHeightMm);
         Fits("corner_mm", s.CornerMm <= shorter / 2, $"{s.CornerMm} is more than half of the label's shorter side, {shorter}");
         Fits("padding_mm", s.PaddingMm < shorter / 2, $"{s.PaddingMm} leaves nothing of the label's shorter side, {shorter}");
+        CheckShape(s, Fits);
 
         void Fits(string member, bool good, string otherwise)
         {

@@ -83,6 +83,16 @@ internal sealed class StockMembers
         return mm;
     }
 
+    public double? LengthOrNull(string member, double least, double most) =>
+        _values[member].ValueKind == JsonValueKind.Null ? null : Length(member, least, most);
+
+    /// <summary>One of a few words.</summary>
+    public T Word<T>(string member, IReadOnlyDictionary<string, T> words)
+    {
+        var text = Text(member);
+        return words.TryGetValue(text, out var value) ? value : throw Wrong(member, $"'{text}' is not one of {string.Join(", ", words.Keys)}");
+    }
+
     public int Count(string member, int most)
     {
         var value = _values[member];

@@ -7,6 +7,7 @@ using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
 using Stockroom.Chemistry.Hazards;
 using Stockroom.Desk;
+using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Layout;
 using Stockroom.Labels.Output;
 using Stockroom.Labels.Stocks;
@@ -23,6 +24,8 @@ internal sealed class LabelVerb : IVerb
     private readonly Option<string?> _stock = new("--stock") { Description = $"Label stock; else {UsualStock}", HelpName = "STOCK" };
     private readonly Option<string?> _out = new("--out") { Description = "The PDF file to write", HelpName = "FILE.pdf" };
     private readonly Option<string?> _skip = new("--skip") { Description = "Labels already used on the first sheet", HelpName = "N" };
+    private readonly Option<string?> _offset = new("--offset") { Description = "Moves the print right and down, in mm (see --calibrate)", HelpName = "X,Y" };
+    private readonly Option<bool> _calibrate = new("--calibrate") { Description = "A page that shows where the printer puts the labels of the stock" };
     private readonly Option<string?> _rules = new("--rules") { Description = "Edition of the statements: eu (the rule), un or us", HelpName = "RULES" };
     private readonly Option<string?> _language = new("--language") { Description = "en", HelpName = "LANGUAGE" };
 
@@ -35,7 +38,7 @@ internal sealed class LabelVerb : IVerb
         var book = BookAccess.BookOption();
         var by = new WritingOptions().By;
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { _ids, _content, _due, _stock, _out, _skip, _rules, _language, by, book, json };
+        var command = new Command(Name, Summary) { _ids, _content, _due, _stock, _out, _skip, _offset, _calibrate, _rules, _language, by, book, json };
         command.SetAction(p =>
         {
             var file = p.GetValue(_out) ?? throw RefusedException.Words("a file is needed: --out FILE.pdf");
@@ -46,10 +49,12 @@ internal sealed class LabelVerb : IVerb
             var rules = p.GetValue(_rules) is { } words ? Rules(words) : RuleSet.Eu;
             var stocks = StocksVerb.Load(around);
             var stock = stocks.Named(p.GetValue(_stock) ?? UsualStock);
-            var skip = Skip(p.GetValue(_skip));
+            if (p.GetValue(_calibrate))
+                return Calibrate(stock, file, around, p.GetValue(json));
+            var run = new Run(stock, stocks, Skip(p.GetValue(_skip)), Offset(p.GetValue(_offset)), file);
             var fits = p.GetValue(_content) is { } content
-                ? Print([Labelling.Sample(ContentWords.Find(content), StockFacts.Default, rules)], stock, stocks, skip, file, around)
-                : PrintFromBook(p, book, p.GetValue(by), rules, stock, stocks, skip, file, around);
+                ? Print([Labelling.Sample(ContentWords.Find(content), StockFacts.Default, rules)], run, around)
+                : PrintFromBook(p, book, p.GetValue(by), rules, run, around);
             Tell(around, p.GetValue(json), file, stock, fits);
             return fits.All(f => f.Fit.IsComplete) ? ExitCodes.Done : ExitCodes.Attention;
         });
@@ -58,15 +63,18 @@ internal sealed class LabelVerb : IVerb
 
     /// <summary>Lays the labels out and writes the file, whole or not at all.</summary>
     internal static IReadOnlyList<(LabelText Text, LabelFit Fit)> Print(
-        IReadOnlyList<LabelText> texts, LabelStock stock, LabelStocks stocks, int skip, string file, Surroundings around)
+        IReadOnlyList<LabelText> texts, LabelStock stock, LabelStocks stocks, int skip, string file, Surroundings around) =>
+        Print(texts, new Run(stock, stocks, skip, default, file), around);
+
+    private static IReadOnlyList<(LabelText Text, LabelFit Fit)> Print(IReadOnlyList<LabelText> texts, Run run, Surroundings around)
     {
-        var pages = LabelSheet.Render(texts, stock, skip, stocks.All);
-        PdfFile.Write(file, pages.Pages, "Stockroom labels", around.Clock.GetLocalNow());
+        var pages = LabelSheet.Render(texts, run.Stock, run.Skip, run.Stocks.All, run.Offset);
+        PdfFile.Write(run.File, pages.Pages, "Stockroom labels", around.Clock.GetLocalNow());
         return [.. texts.Zip(pages.Fits)];
     }
 
     private List<(LabelText Text, LabelFit Fit)> PrintFromBook(
-        ParseResult p, Option<string?> book, string? by, RuleSet rules, LabelStock stock, LabelStocks stocks, int skip, string file, Surroundings around)
+        ParseResult p, Option<string?> book, string? by, RuleSet rules, Run run, Surroundings around)
     {
         using var open = BookAccess.Write(p.GetValue(book), around);
         var assessment = new StockAssessment(open.Ledger.State, StockFacts.Default, around.Today, rules);
@@ -75,8 +83,8 @@ internal sealed class LabelVerb : IVerb
             : (p.GetValue(_ids) ?? []).Select(BookAccess.Id).Distinct().ToList();
         if (ids.Count == 0)
             throw RefusedException.Words(p.GetValue(_due) ? "no label is due" : "name at least one container, or --content NAME, or --all-due");
-        var fits = Print([.. ids.Select(id => Labelling.Of(assessment.Of(id)))], stock, stocks, skip, file, around);
-        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => new LabelPrinted { Container = id, Stock = stock.Name, HappenedAt = around.Clock.GetLocalNow() })]));
+        var fits = Print([.. ids.Select(id => Labelling.Of(assessment.Of(id)))], run, around);
+        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => new LabelPrinted { Container = id, Stock = run.Stock.Name, HappenedAt = around.Clock.GetLocalNow() })]));
         return [.. fits];
     }
 
@@ -87,6 +95,32 @@ internal sealed class LabelVerb : IVerb
     private static int Skip(string? text) => text is null ? 0
         : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var skip) ? skip
         : throw RefusedException.Words($"'{text}' is not a number of labels to skip");
+
+    private static Position Offset(string? text)
+    {
+        if (text is null)
+            return default;
+        var parts = text.Split(',');
+        return parts.Length == 2 && Millimetres(parts[0]) is { } x && Millimetres(parts[1]) is { } y
+            ? new Position(x, y)
+            : throw RefusedException.Words($"'{text}' is not an offset; give millimetres to the right and down, such as 1.5,-0.5");
+    }
+
+    private static double? Millimetres(string text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var mm) && double.IsFinite(mm) ? mm : null;
+
+    private static int Calibrate(LabelStock stock, string file, Surroundings around, bool json)
+    {
+        PdfFile.Write(file, [CalibrationPage.Of(stock)], $"Calibration of {stock.Name}", around.Clock.GetLocalNow());
+        if (json)
+            JsonDocumentWriter.Write(around.Out, w => WriteAll(w, file, stock, []));
+        else
+            around.Out.WriteLine($"calibration page of {stock.Name} in {file}: print it at 100 %, hold it against the stock, give what is off as --offset X,Y");
+        return ExitCodes.Done;
+    }
+
+    /// <summary>What is printed on, and where it goes.</summary>
+    private sealed record Run(LabelStock Stock, LabelStocks Stocks, int Skip, Position Offset, string File);
 
     private static void Tell(Surroundings around, bool json, string file, LabelStock stock, IReadOnlyList<(LabelText Text, LabelFit Fit)> fits)
     {

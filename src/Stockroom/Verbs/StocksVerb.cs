@@ -31,7 +31,7 @@ internal sealed class StocksVerb : IVerb
             }
 
             foreach (var stock in stocks)
-                around.Out.WriteLine($"{stock.Name}: {stock.LabelWidthMm} x {stock.LabelHeightMm} mm, {stock.PerSheet} on a sheet; {stock.Description}");
+                around.Out.WriteLine($"{stock.Name}: {stock.LabelWidthMm} x {stock.LabelHeightMm} mm, {(stock.Medium == StockMedium.Sheet ? $"{stock.PerSheet} on a sheet" : "on a roll")}; {stock.Description}");
             around.Out.WriteLine($"your own: a file a stock in {Path.Combine(around.DataFolder, "labels", "stocks")}");
             return ExitCodes.Done;
         });
@@ -48,6 +48,13 @@ internal sealed class StocksVerb : IVerb
             json.WriteNumber("width_mm", stock.LabelWidthMm);
             json.WriteNumber("height_mm", stock.LabelHeightMm);
             json.WriteNumber("per_sheet", stock.PerSheet);
+            json.WriteString("medium", stock.Medium switch { StockMedium.Sheet => "sheet", StockMedium.DieCutRoll => "die-cut roll", _ => "continuous roll" });
+            json.WriteString("shape", stock.Shape.ToString().ToLowerInvariant());
+            json.WritePropertyName("diameter_mm");
+            if (stock.DiameterMm is { } diameter)
+                json.WriteNumberValue(diameter);
+            else
+                json.WriteNullValue();
             json.WriteString("description", stock.Description);
             json.WriteEndObject();
         }

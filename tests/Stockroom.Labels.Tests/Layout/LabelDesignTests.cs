@@ -67,6 +67,12 @@ public sealed class LabelDesignTests
         foreach (var stock in Stocks.All)
         {
             var fit = LabelDesign.LayOut(Samples.LongName, stock);
+            if (fit.LeftOff.Any(l => l.What.Contains("the name", StringComparison.Ordinal)))
+            {
+                Assert.True(stock.PrintAreas[0].Width * stock.PrintAreas[0].Height < 1500, $"{stock.Name} has room for a long name");
+                continue;
+            }
+
             var lines = fit.Drawing.Items.OfType<TextRun>().TakeWhile(t => t.Text != "Danger").Select(t => t.Text);
             Assert.Contains(title.Replace(" ", string.Empty), string.Concat(lines).Replace(" ", string.Empty));
         }

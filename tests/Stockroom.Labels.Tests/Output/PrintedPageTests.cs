@@ -8,7 +8,8 @@ namespace Stockroom.Labels.Tests.Output;
 /// <summary>The page as a printer of 203 dpi sees it, read by a second, independent reader (ZBar, through Poppler's raster).</summary>
 public sealed class PrintedPageTests
 {
-    public static TheoryData<string> StockNames() => [.. LabelStocks.Load().All.Select(s => s.Name)];
+    public static TheoryData<string> StockNames() =>
+        ["a4-2x4", "a4-3x8", "a4-4x12", "letter-4x20", "a4-disc-25", "a4-flag-6", "a4-wrap-12", "band-12", "roll-25x13", "a4-door-card"];
 
     [Theory]
     [MemberData(nameof(StockNames))]
@@ -16,7 +17,8 @@ public sealed class PrintedPageTests
     {
         Need("pdftoppm", "poppler-utils");
         Need("zbarimg", "zbar-tools");
-        var sheet = LabelSheet.Render(Samples.All, LabelStocks.Load().Named(name));
+        var stock = LabelStocks.Load().Named(name);
+        var sheet = LabelSheet.Render(Samples.All, stock);
         var pdf = Artefacts.Path($"codes-{name}.pdf");
         PdfFile.Write(pdf, sheet.Pages, "Codes", Samples.PrintedAt);
         var folder = Directory.CreateTempSubdirectory("codes").FullName;
@@ -28,7 +30,8 @@ public sealed class PrintedPageTests
                 .SelectMany(p => Run("zbarimg", "-q", "--nodbus", "--raw", p).Split("STOCKROOM:", StringSplitOptions.RemoveEmptyEntries))
                 .Select(t => "STOCKROOM:" + t.TrimEnd('\n'));
 
-            Assert.Equal(sheet.Fits.Select(f => f.Code!.Text).Order(StringComparer.Ordinal), read.Order(StringComparer.Ordinal));
+            // A code that stands on both sides of a flag is read once or twice.
+            Assert.Equal(sheet.Fits.Where(f => f.Code is not null).Select(f => f.Code!.Text).Order(StringComparer.Ordinal), read.Distinct().Order(StringComparer.Ordinal));
         }
         finally
         {

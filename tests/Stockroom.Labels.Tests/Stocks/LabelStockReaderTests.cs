@@ -9,7 +9,8 @@ public sealed class LabelStockReaderTests
         {
           "name": "a4-2x4", "description": "sheet for the tests", "page_width_mm": 210, "page_height_mm": 297,
           "columns": 2, "rows": 4, "label_width_mm": 99.1, "label_height_mm": 67.7, "left_mm": 4.65, "top_mm": 13.1,
-          "pitch_x_mm": 101.6, "pitch_y_mm": 67.7, "corner_mm": 3, "padding_mm": 3.5
+          "pitch_x_mm": 101.6, "pitch_y_mm": 67.7, "corner_mm": 3, "padding_mm": 3.5,
+          "medium": "sheet", "shape": "rectangle", "diameter_mm": null
         }
         """;
 
@@ -79,6 +80,48 @@ public sealed class LabelStockReaderTests
     [InlineData("padding_mm", 34, "34 leaves nothing of the label's shorter side, 67.7")]
     public void ImpossibleGeometry_IsRefused(string member, double value, string why) =>
         Assert.Equal($"a4-2x4.json: member '{member}': {why}", Error(With(member, value)));
+
+    [Theory]
+    [InlineData("medium", "fanfold", "member 'medium': 'fanfold' is not one of sheet, die-cut roll, continuous roll")]
+    [InlineData("shape", "oval", "member 'shape': 'oval' is not one of rectangle, disc, wrap, flag, card")]
+    [InlineData("shape", "disc", "member 'label_height_mm': 67.7 differs from label_width_mm 99.1: a disc is round")]
+    [InlineData("shape", "wrap", "member 'diameter_mm': null, but a wrap or flag goes round a vessel: give its diameter")]
+    [InlineData("medium", "die-cut roll", "member 'rows': a roll is printed label by label: columns and rows are 1")]
+    public void ImpossibleKind_IsRefused(string member, string value, string why) => Assert.Equal("a4-2x4.json: " + why, Error(With(member, value)));
+
+    [Theory]
+    [InlineData("wrap", 31, "member 'label_width_mm': 99.1 does not go round 31 mm; at least 99.4 with 2 mm of overlap")]
+    [InlineData("flag", 27, "member 'label_width_mm': 99.1 leaves no flag round 27 mm; at least 100.8 for flags of 8 mm")]
+    [InlineData("rectangle", 20, "member 'diameter_mm': 20 is for wrap and flag only; null for this shape")]
+    [InlineData("flag", 1, "member 'diameter_mm': 1 is outside 2 to 2000 mm")]
+    public void VesselThatTheLabelDoesNotGoRound_IsRefused(string shape, double diameter, string why)
+    {
+        var json = JsonNode.Parse(With("shape", shape))!.AsObject();
+        json["diameter_mm"] = diameter;
+
+        Assert.Equal("a4-2x4.json: " + why, Error(json.ToJsonString()));
+    }
+
+    [Fact]
+    public void PrintAreas_FollowTheShape()
+    {
+        // Geometry: pi d round a vessel, d / sqrt 2 the square in a circle.
+        LabelStock Of(string shape, double? diameter, double width, double height)
+        {
+            var json = JsonNode.Parse(With("shape", shape))!.AsObject();
+            (json["diameter_mm"], json["label_width_mm"], json["label_height_mm"]) = (diameter, width, height);
+            return LabelStockReader.Read(json.ToJsonString(), "a4-2x4.json");
+        }
+
+        var flag = Of("flag", 10, 99.1, 20).PrintAreas;
+        Assert.Equal(2, flag.Count);
+        Assert.All(flag, f => Assert.Equal((99.1 - 31.41593) / 2, f.Width, 4));
+        Assert.Equal(31.41593, flag[1].Left - flag[0].Right, 4);
+        Assert.Equal(62.831853, Assert.Single(Of("wrap", 20, 70, 20).PrintAreas).Width, 4);
+        var disc = Assert.Single(Of("disc", null, 40, 40).PrintAreas);
+        Assert.Equal(28.28427, disc.Width, 4);
+        Assert.Equal(20, disc.Left + (disc.Width / 2), 4);
+    }
 
     [Fact]
     public void NameWithOtherCharacters_IsRefused() =>

@@ -67,7 +67,7 @@ public sealed class LabelStocksTests : IDisposable
         {
           "name": "{{name}}", "description": "own", "page_width_mm": 100, "page_height_mm": 100, "columns": 1, "rows": 1,
           "label_width_mm": {{width}}, "label_height_mm": 60, "left_mm": 5, "top_mm": 5, "pitch_x_mm": 90, "pitch_y_mm": 60,
-          "corner_mm": 0, "padding_mm": 2
+          "corner_mm": 0, "padding_mm": 2, "medium": "sheet", "shape": "rectangle", "diameter_mm": null
         }
         """);
 }

@@ -30,9 +30,11 @@ internal sealed record ClassifyQuery
 
     public string? Rules { get; init; }
 
-    private static SubstanceCatalogue Catalogue => SubstanceCatalogue.Default;
+    /// <summary>The names that count, the keeper's own among them.</summary>
+    public SubstanceCatalogue Catalogue { get; init; } = SubstanceCatalogue.Default;
 
-    private static HazardFacts Facts => HazardFacts.Default;
+    /// <summary>The classifications that count, the keeper's own among them.</summary>
+    public HazardFacts Facts { get; init; } = HazardFacts.Default;
 
     /// <summary>The answer.</summary>
     /// <exception cref="RefusedException">The words were wrong, or the file was refused.</exception>
@@ -76,15 +78,15 @@ internal sealed record ClassifyQuery
 
     private Measured Measured => new() { Ph = Ph, FlashPointCelsius = FlashPoint, BoilingPointCelsius = BoilingPoint, KinematicViscosity = Viscosity };
 
-    private static ClassifyAnswer Answered(string name, Classification found) => new(name, found, LabelElements.Of(found, Facts));
+    private ClassifyAnswer Answered(string name, Classification found) => new(name, found, LabelElements.Of(found, Facts));
 
-    private static Content Resolve(string name)
+    private Content Resolve(string name)
     {
         var resolution = Catalogue.Resolve(name);
         return resolution.Content ?? throw RefusedException.Words(resolution.Problem!);
     }
 
-    private static Content Composed(string mix)
+    private Content Composed(string mix)
     {
         try
         {

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Stockroom.Chemistry.Catalogue;
+using Stockroom.Chemistry.Hazards;
 
 namespace Stockroom.Verbs;
 
@@ -15,6 +17,7 @@ internal sealed class ClassifyVerb : IVerb
     private readonly Option<string?> _rules = new("--rules") { Description = "Whose rules and wording: eu (the rule), un or us", HelpName = "eu|un|us" };
     private readonly Option<string?> _each = EachLine.Option();
     private readonly Option<bool> _json = BookAccess.JsonOption();
+    private readonly Option<string?> _book = BookAccess.BookOption();
 
     public string Name => "classify";
 
@@ -22,14 +25,14 @@ internal sealed class ClassifyVerb : IVerb
 
     public Command Build(Surroundings around)
     {
-        var command = new Command(Name, Summary) { _name, _mix, _file, _state, _flashPoint, _boilingPoint, _ph, _viscosity, _rules, _each, _json };
-        command.SetAction(p => p.GetValue(_each) is { } from ? Each(command, from, around) : Once(p, around));
+        var command = new Command(Name, Summary) { _name, _mix, _file, _state, _flashPoint, _boilingPoint, _ph, _viscosity, _rules, _each, _book, _json };
+        command.SetAction(p => p.GetValue(_each) is { } from ? Each(command, from, ContentWords.KnownTo(p.GetValue(_book), around), around) : Once(p, around));
         return command;
     }
 
     private int Once(ParseResult p, Surroundings around)
     {
-        var answer = Query(p).Answer(around);
+        var answer = Query(p, ContentWords.KnownTo(p.GetValue(_book), around)).Answer(around);
         if (p.GetValue(_json))
             JsonDocumentWriter.Write(around.Out, w => ClassificationJson.Write(w, answer));
         else
@@ -37,16 +40,18 @@ internal sealed class ClassifyVerb : IVerb
         return ExitCodes.Done;
     }
 
-    private int Each(Command command, string from, Surroundings around) => EachLine.Run(command, from, around, line =>
+    private int Each(Command command, string from, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known, Surroundings around) => EachLine.Run(command, from, around, line =>
     {
         if (line.GetValue(_each) is not null)
             throw RefusedException.Words("--each cannot stand inside a line");
-        var answer = Query(line).Answer(around);
+        var answer = Query(line, known).Answer(around);
         return json => ClassificationJson.Write(json, answer);
     });
 
-    private ClassifyQuery Query(ParseResult p) => new()
+    private ClassifyQuery Query(ParseResult p, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known) => new()
     {
+        Catalogue = known.Catalogue,
+        Facts = known.Hazards,
         Name = p.GetValue(_name),
         Mix = p.GetValue(_mix),
         File = p.GetValue(_file),

@@ -21,13 +21,15 @@ internal sealed class FactsVerb : IVerb
     public Command Build(Surroundings around)
     {
         var each = EachLine.Option();
+        var book = BookAccess.BookOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { _name, _at, each, json };
+        var command = new Command(Name, Summary) { _name, _at, each, book, json };
         command.SetAction(p =>
         {
+            var known = ContentWords.KnownTo(p.GetValue(book), around);
             if (p.GetValue(each) is { } file)
-                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed)));
-            var asked = Ask(p);
+                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed, known)));
+            var asked = Ask(p, known);
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, Answer(asked));
             else
@@ -37,14 +39,14 @@ internal sealed class FactsVerb : IVerb
         return command;
     }
 
-    private (SubstanceFacts Facts, Content Content, Classification Classification) Ask(ParseResult p)
+    private (SubstanceFacts Facts, Content Content, Classification Classification) Ask(ParseResult p, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known)
     {
-        var content = ContentWords.Find(p.GetValue(_name) ?? throw RefusedException.Words("a name is needed: facts NAME"));
+        var content = ContentWords.Find(p.GetValue(_name) ?? throw RefusedException.Words("a name is needed: facts NAME"), known.Catalogue);
         var celsius = (double)(Numbers.Plain(p.GetValue(_at), "a temperature in degrees Celsius") ?? 20m);
         if (celsius is < -273.15 or > 5000)
             throw RefusedException.Words($"{celsius} degrees Celsius is no temperature that a stock meets; it lies between -273.15 and 5000");
         var facts = SubstanceFacts.Of(content, Temperature.FromCelsius(celsius), PropertyFacts.Default);
-        return (facts, content, Classifier.Classify(content, HazardFacts.Default, RuleSet.Eu));
+        return (facts, content, Classifier.Classify(content, known.Hazards, RuleSet.Eu));
     }
 
     private static Action<Utf8JsonWriter> Answer((SubstanceFacts Facts, Content Content, Classification Classification) asked) => json =>
@@ -90,6 +92,7 @@ internal sealed class FactsVerb : IVerb
         foreach (var (field, reason) in facts.Reasons)
             json.WriteString(field, reason);
         json.WriteEndObject();
+        FactsBeside.Write(json, content);
         json.Texts("notes", content.Notes.Concat(classification.Notes));
     };
 
@@ -122,6 +125,7 @@ internal sealed class FactsVerb : IVerb
         to.WriteLine(classification.Categories.Count > 0
             ? $"hazards: {string.Join(", ", classification.Categories.Select(c => c.Statement.Length > 0 ? $"{c.Category} {c.Statement}" : c.Category))}"
             : "hazards: none stated");
+        FactsBeside.Print(to, content);
         foreach (var note in content.Notes.Concat(classification.Notes))
             to.WriteLine($"note: {note}");
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Hazards;
 
 namespace Stockroom.Verbs;
@@ -18,13 +19,15 @@ internal sealed class PairVerb : IVerb
     public Command Build(Surroundings around)
     {
         var each = EachLine.Option();
+        var book = BookAccess.BookOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { _a, _b, _table, each, json };
+        var command = new Command(Name, Summary) { _a, _b, _table, each, book, json };
         command.SetAction(p =>
         {
+            var known = ContentWords.KnownTo(p.GetValue(book), around);
             if (p.GetValue(each) is { } file)
-                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed)));
-            var judgement = Ask(p);
+                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed, known)));
+            var judgement = Ask(p, known);
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, Answer(judgement));
             else
@@ -34,19 +37,19 @@ internal sealed class PairVerb : IVerb
         return command;
     }
 
-    private PairJudgement Ask(ParseResult p)
+    private PairJudgement Ask(ParseResult p, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known)
     {
         if (p.GetValue(_a) is not { } a || p.GetValue(_b) is not { } b)
             throw RefusedException.Words("two contents are needed: pair NAME OTHER");
         if (p.GetValue(_table) is { } table and not "none")
             throw RefusedException.Words($"there is no class table '{table}' in this version; only contact between contents is judged (--table none)");
-        return new PairJudge().Judge(Profile(a), Profile(b));
+        return new PairJudge().Judge(Profile(a, known), Profile(b, known));
     }
 
-    private static ContactProfile Profile(string words)
+    private static ContactProfile Profile(string words, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known)
     {
-        var content = ContentWords.Find(words);
-        return ContactProfile.Of(content, Classifier.Classify(content, HazardFacts.Default, RuleSet.Eu).StatementCodes);
+        var content = ContentWords.Find(words, known.Catalogue);
+        return ContactProfile.Of(content, Classifier.Classify(content, known.Hazards, RuleSet.Eu).StatementCodes);
     }
 
     private static Action<Utf8JsonWriter> Answer(PairJudgement judgement) => json =>

@@ -32,7 +32,7 @@ for size in 80x24 120x40 200x60; do
   tmux -L "$socket" send-keys -t check F2
   wait_for 'Find'
   tmux -L "$socket" send-keys -t check -l phosphorus
-  wait_for '1 of 74'
+  wait_for ' 1 of 74 containers'
   screen | grep -qE 'sucrose|mercury' && { echo "at $size typing did not filter the holdings"; screen; exit 1; }
   tmux -L "$socket" resize-window -t check -x 100 -y 30
   wait_for 'phosphorus (white)'

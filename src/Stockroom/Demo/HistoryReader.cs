@@ -27,10 +27,10 @@ internal sealed class HistoryReader(TimeProvider clock, IReadOnlyDictionary<stri
         ["note"] = (r, _) => new Marked { Note = r.Text("value") },
     };
 
-    public IEnumerable<Entry> Read(string text)
+    public IEnumerable<SeedEntry> Read(string text)
     {
         var table = TableReader.ReadPlain(SeedFiles.HistoryName, text, "when", "container", "what", "value", "detail", "by");
-        return [.. table.Rows.Select(ReadRow).OrderBy(e => e.HappenedAt)];
+        return [.. table.Rows.Select(r => new SeedEntry(ReadRow(r), r, "what")).OrderBy(e => e.Entry.HappenedAt)];
     }
 
     private Entry ReadRow(TableRow row)

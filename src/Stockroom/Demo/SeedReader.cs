@@ -2,6 +2,7 @@ using Stockroom.Assessment.Intake;
 using Stockroom.Book;
 using Stockroom.Book.Containers;
 using Stockroom.Book.Entries;
+using Stockroom.Book.Ledgers;
 using Stockroom.Book.Places;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Tables;
@@ -15,6 +16,7 @@ namespace Stockroom.Demo;
 internal sealed class SeedReader(TimeProvider clock)
 {
     private const string OrphanPrefix = "orphan:";
+    private static readonly string[] IntakeColumns = ["amount", "vessel", "closure", "cover"];
 
     private readonly IntakeDesk _intake = new(PropertyFacts.Default, WareCatalogue.Default);
     private readonly DateOnly _today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
@@ -23,15 +25,33 @@ internal sealed class SeedReader(TimeProvider clock)
     /// <exception cref="TableException">A cell cannot be, with file, line and column.</exception>
     public IReadOnlyList<Entry> Read(SeedFiles files)
     {
-        var entries = new List<Entry>();
+        var entries = new List<SeedEntry>();
         var places = ReadPlaces(files.Places, entries);
         var containers = ReadContainers(files.Containers, places, entries);
         if (files.History is { } history)
             entries.AddRange(new HistoryReader(clock, containers, _today).Read(history));
-        return entries;
+        CheckThatAllCanBeBooked(entries);
+        return [.. entries.Select(e => e.Entry)];
     }
 
-    private HashSet<string> ReadPlaces(string text, List<Entry> entries)
+    // The ledger has rules of its own; which row breaks one is looked for only when one does.
+    private void CheckThatAllCanBeBooked(List<SeedEntry> entries)
+    {
+        var book = new MemoryStockBook(clock);
+        try
+        {
+            book.Append(new Transaction("the collection", [.. entries.Select(e => e.Entry)]));
+        }
+        catch (BookRefusal)
+        {
+            var before = new MemoryStockBook(clock);
+            foreach (var (entry, row, column) in entries)
+                Refusing(row, column, () => before.Append(new Transaction("the collection", entry)));
+            throw;
+        }
+    }
+
+    private HashSet<string> ReadPlaces(string text, List<SeedEntry> entries)
     {
         var table = TableReader.ReadPlain(
             SeedFiles.PlacesName, text, "place", "name", "kind", "inside", "order", "height_m", "tray", "mean_c", "min_c", "max_c", "daily_swing_k");
@@ -43,7 +63,7 @@ internal sealed class SeedReader(TimeProvider clock)
                 throw row.Wrong("place", $"'{id}' stands twice");
             if (row.TextOrNull("inside") is { } inside && !ids.Contains(inside))
                 throw row.Wrong("inside", $"'{inside}' does not stand above in this table");
-            entries.Add(new PlaceMade
+            var made = new PlaceMade
             {
                 Place = id,
                 Name = row.Text("name"),
@@ -51,7 +71,8 @@ internal sealed class SeedReader(TimeProvider clock)
                 Inside = row.TextOrNull("inside"),
                 Limits = LimitsOf(row),
                 HappenedAt = Moment(_today.AddYears(-20)),
-            });
+            };
+            entries.Add(new SeedEntry(made, row, "place"));
         }
 
         return ids;
@@ -68,7 +89,7 @@ internal sealed class SeedReader(TimeProvider clock)
         SwingKelvin = row.DecimalOrNull("daily_swing_k"),
     };
 
-    private Dictionary<string, ContainerId> ReadContainers(string text, HashSet<string> places, List<Entry> entries)
+    private Dictionary<string, ContainerId> ReadContainers(string text, HashSet<string> places, List<SeedEntry> entries)
     {
         var table = TableReader.ReadPlain(
             SeedFiles.ContainersName, text, "container", "content", "amount", "vessel", "closure", "cover", "cover_mm", "packing", "place", "how", "origin", "received", "opened", "sealed", "gross_g", "note");
@@ -81,14 +102,29 @@ internal sealed class SeedReader(TimeProvider clock)
                 throw row.Wrong("container", $"'{name}' stands twice");
             if (!places.Contains(row.Text("place")))
                 throw row.Wrong("place", $"'{row.Text("place")}' is not a place of {SeedFiles.PlacesName}");
-            entries.Add(Refusing(row, "content", () => _intake.Receive(RequestOf(row), id, Moment(Date(row, "received")))));
+            entries.Add(new SeedEntry(Receive(row, id), row, "container"));
             if (row.TextOrNull("opened") is not null)
-                entries.Add(new Opened { Container = id, HappenedAt = Moment(Date(row, "opened")) });
+                entries.Add(new SeedEntry(new Opened { Container = id, HappenedAt = Moment(Date(row, "opened")) }, row, "opened"));
             if (row.TextOrNull("sealed") is not null)
-                entries.Add(new Sealed { Container = id, HappenedAt = Moment(Date(row, "sealed")) });
+                entries.Add(new SeedEntry(new Sealed { Container = id, HappenedAt = Moment(Date(row, "sealed")) }, row, "sealed"));
         }
 
         return ids;
+    }
+
+    // The intake's line begins with the words it refuses; they tell the column.
+    private Received Receive(TableRow row, ContainerId id)
+    {
+        var (request, moment) = (RequestOf(row), Moment(Date(row, "received")));
+        try
+        {
+            return _intake.Receive(request, id, moment);
+        }
+        catch (BookRefusal e)
+        {
+            var column = Array.Find(IntakeColumns, c => row.TextOrNull(c) is { } words && e.Message.StartsWith($"'{words}'", StringComparison.Ordinal));
+            throw row.Wrong(column ?? "content", e.Message);
+        }
     }
 
     private static IntakeRequest RequestOf(TableRow row)

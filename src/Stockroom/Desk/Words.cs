@@ -32,9 +32,10 @@ internal static class Words
     {
         if (unit == "g" && band.High is > 0 and < 1e-9)
             return "under 1 ng";
-        if (unit == "g" && band.Expected < 1e-4)
+        var size = band.Expected > 0 ? band.Expected : band.High;
+        if (unit == "g" && size < 1e-4)
             return Band(band.Select(v => v * 1e6), "µg");
-        if (unit == "g" && band.Expected < 0.1)
+        if (unit == "g" && size < 0.1)
             return Band(band.Select(v => v * 1e3), "mg");
         return $"{Number(band.Expected)} {unit} ({Number(band.Low)} to {Number(band.High)})";
     }

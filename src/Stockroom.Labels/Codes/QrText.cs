@@ -9,6 +9,7 @@ public static class QrText
     public const string Sample = "SAMPLE";
 
     private const int LongestName = 60;
+    private const int LongWarnings = 40;
     private static readonly int[] ShorterNames = [40, 26, 16];
 
     /// <summary>Whole texts, richest first: id with words, with ever fewer words, the id alone.</summary>
@@ -43,6 +44,9 @@ public static class QrText
                 Join(". ", Cut(name, ShorterNames[1]), warnings, signalWord),
                 Join(". ", Cut(name, ShorterNames[2]), warnings, signalWord),
             }.Select(PlainAscii.Of).Distinct().OrderByDescending(w => w.Length),
+
+            // Long warnings (of an orphan) stand in full on the label itself; the code then says at least what it is.
+            .. warnings.Length <= LongWarnings ? [] : new[] { Join(". ", Cut(name, ShorterNames[1]), signalWord), Cut(name, ShorterNames[1]) }.Select(PlainAscii.Of),
         ];
     }
 

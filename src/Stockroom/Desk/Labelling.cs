@@ -9,10 +9,12 @@ namespace Stockroom.Desk;
 /// <summary>What the label of a container says: its classification's elements and its own particulars. Nobody types a statement.</summary>
 internal static class Labelling
 {
+    private const string UnknownTitle = "Contents unknown";
+
     public static LabelText Of(Holding holding)
     {
         var container = holding.Container;
-        var extra = new List<string>(holding.Label.WordsBeside);
+        var extra = holding.Label.WordsBeside.Where(w => w != UnknownTitle).ToList();
         if (container.HandsOff is not null)
             extra.Insert(0, "HANDS OFF");
         var details = new List<Detail>();
@@ -42,7 +44,7 @@ internal static class Labelling
         string? id, Content content, LabelElements label, Classification classification, IReadOnlyList<string> extra, IReadOnlyList<Detail> details) => new()
         {
             Id = id,
-            Title = content.IsUnknown ? "Contents unknown" : content.Name,
+            Title = content.IsUnknown ? UnknownTitle : content.Name,
             TitleNote = content.IsUnknown ? content.Name : Composition(content),
             SignalWord = label.SignalWord,
             Pictograms = label.Pictograms,

@@ -62,6 +62,12 @@ public sealed class QrSymbolTests
         Assert.True(words[^1].Length < 45);
     }
 
+    [Fact]
+    public void LongWarnings_GiveWay_SoThatTheCodeSaysAtLeastWhatItIs() =>
+        Assert.Equal(
+            "Contents unknown. Danger",
+            QrText.Words("Contents unknown", ["Treat as toxic, corrosive, flammable and reactive until identified"], "Danger", "Causes severe skin burns")[^2]);
+
     [Theory]
     [InlineData("Säure für Größen, Çelik", "Saure fur Grossen, Celik")]
     [InlineData("α-pinene · 20 °C", "alpha-pinene . 20 deg C")]

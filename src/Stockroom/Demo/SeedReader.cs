@@ -5,6 +5,7 @@ using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
 using Stockroom.Book.Places;
 using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
 using Stockroom.Chemistry.Tables;
 
 namespace Stockroom.Demo;
@@ -116,6 +117,8 @@ internal sealed class SeedReader(TimeProvider clock)
     private Received Receive(TableRow row, ContainerId id)
     {
         var (request, moment) = (RequestOf(row), Moment(Date(row, "received")));
+        if (request.Amount is { } amount && !TypedAmount.TryParse(amount, out _, out var problem))
+            throw row.Wrong("amount", problem);
         try
         {
             return _intake.Receive(request, id, moment);

@@ -50,6 +50,7 @@ public sealed class CollectionFilesTests : IDisposable
     [InlineData("acid", 5, "mud", "containers.tsv:2, column cover: 'mud' is not a cover")]
     [InlineData("spirit", 1, "acetonne", "containers.tsv:3, column content: 'acetonne' is not in the catalogue; nearest: acetone")]
     [InlineData("spirit", 2, "-400 mL", "containers.tsv:3, column amount: '-400 mL' must be above zero")]
+    [InlineData("spirit", 2, "400 furlongs", "containers.tsv:3, column amount: 'furlongs' in '400 furlongs' is not a unit")]
     [InlineData("spirit", 11, "2026-13-01", "containers.tsv:3, column received: '2026-13-01' is not a date")]
     [InlineData("spirit", 11, "2 fortnights ago", "containers.tsv:3, column received: '2 fortnights ago' is not a date")]
     [InlineData("spirit", 11, "2026-06-20", "containers.tsv:3, column container: 2026-06-20 lies in the future")]

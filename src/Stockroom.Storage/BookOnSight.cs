@@ -64,8 +64,8 @@ public sealed class BookOnSight : IStockBook, IDisposable
         ? Book.Append(transaction)
         : throw BookUnavailableException.DoesNotHold(Folder, Damage[0]);
 
-    /// <summary>Lets go of the book; waits for a verification that is still running.</summary>
-    public void Dispose() => _verified.Result.Book?.Dispose();
+    /// <summary>Lets go of the book; a verification that still runs ends by itself.</summary>
+    public void Dispose() => _ = _verified.ContinueWith(static v => v.Result.Book?.Dispose(), TaskScheduler.Default);
 
     internal static BookOnSight Open(IDisk disk, string folder)
     {

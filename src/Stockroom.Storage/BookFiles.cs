@@ -12,6 +12,9 @@ internal sealed record BookFiles(string Folder)
     /// <summary>What the keeper set for this book, such as when it is backed up; the book is whole without it.</summary>
     public string Settings => Path.Combine(Folder, "settings.json");
 
+    /// <summary>What the book adds up to, for opening the screens fast; the book is whole without it.</summary>
+    public string Snapshot => Path.Combine(Folder, "snapshot.txt");
+
     public string Lite => Path.Combine(Folder, "book.litedb");
 
     public string LiteLog => Path.Combine(Folder, "book.litedb-log");

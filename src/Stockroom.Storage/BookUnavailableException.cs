@@ -41,5 +41,12 @@ public sealed class BookUnavailableException : Exception
     public BookUnavailableException(BookFault fault, string message, Exception? cause = null)
         : base(message, cause) => Fault = fault;
 
+    /// <summary>What the keeper of a damaged book does next.</summary>
+    internal const string WhatToDo = "'stockroom verify' names all that fails, 'stockroom repair NEW_FOLDER' saves what is sound";
+
     public BookFault Fault { get; }
+
+    /// <summary>What is kept does not hold, and what to do about it.</summary>
+    internal static BookUnavailableException DoesNotHold(string folder, string what) =>
+        new(BookFault.Damaged, $"the book '{folder}' does not hold: {what}; {WhatToDo}");
 }

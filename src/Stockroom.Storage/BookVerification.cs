@@ -1,9 +1,11 @@
 using Stockroom.Book.Encoding;
 using Stockroom.Book.Ledgers;
+using Stockroom.Book.States;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
+using Stockroom.Storage.Snapshots;
 
 namespace Stockroom.Storage;
 
@@ -52,6 +54,7 @@ internal static class BookVerification
             var (findings, notes) = (new List<string>(), new List<string>());
             var reading = ReadJournal(disk, files, identity, findings, notes);
             CheckLite(disk, files, identity, reading, findings, notes);
+            CheckSnapshot(new SnapshotFile(disk, files, identity), reading.Chain, findings, notes);
             return Report(reading, findings, notes);
         });
     }
@@ -74,13 +77,15 @@ internal static class BookVerification
     private static void CheckJournal(JournalReading reading, List<string> findings, List<string> notes)
     {
         if (reading.Broken is { } broken)
-            findings.Add($"line {broken.Line} of the journal was altered: {broken.Because}; it and what follows cannot be believed");
+            findings.Add(broken.Among(reading.Chain.Entries.Count));
         if (reading.TornBytes > 0)
             notes.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged)");
         for (var i = 0; i < reading.Chain.Entries.Count; i++)
         {
             if (EntryCodec.Encode(reading.Chain.Entries[i]) != reading.Chain.EntryTexts[i])
                 findings.Add($"entry {i + 1} is not in canonical form");
+            if (i > 0 && reading.Chain.Entries[i].RecordedAt < reading.Chain.Entries[i - 1].RecordedAt)
+                notes.Add($"entry {i + 1} was booked at an earlier time than entry {i}: the clock was set back, and the keeper said that it was right");
         }
 
         foreach (var (number, problem) in Ledger.Of("", reading.Chain.Entries).Problems)
@@ -107,6 +112,21 @@ internal static class BookVerification
         {
             findings.Add(Unreadable(e));
         }
+    }
+
+    // It is not the record: one that cannot be used is told. One that is sound and knows more, or another thing, says that
+    // the journal was cut short or somebody wrote it.
+    private static void CheckSnapshot(SnapshotFile file, JournalChain chain, List<string> findings, List<string> notes)
+    {
+        var (snapshot, trouble) = file.Read();
+        if (trouble is not null)
+            notes.Add(trouble);
+        if (snapshot is null)
+            return;
+        if (snapshot.Misfit(chain) is { } misfit)
+            findings.Add($"the snapshot does not fit the journal: {misfit}");
+        else if (snapshot.Entries == chain.Entries.Count && !snapshot.StateJson.Span.SequenceEqual(StateCodec.Encode(Ledger.Of("", chain.Entries).State)))
+            findings.Add("the snapshot says otherwise than the journal; take it away, it is written anew");
     }
 
     private static string Unreadable(Exception e) => $"the LiteDB file cannot be read: {DiskFaults.OneLine(e.Message)}";

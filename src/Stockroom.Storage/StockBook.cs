@@ -5,6 +5,7 @@ using Stockroom.Book.Ledgers;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
+using Stockroom.Storage.Snapshots;
 
 namespace Stockroom.Storage;
 
@@ -28,10 +29,13 @@ public sealed class StockBook : IStockBook, IDisposable
     private readonly TimeProvider _clock;
     private readonly IReadOnlyList<IDisposable> _held;
     private readonly List<string> _messages;
+    private readonly SnapshotFile? _snapshot;
 
     private volatile Ledger _ledger;
     private string _lineHash;
     private string? _stopped;
+    private int _taken;
+    private bool _isClockTold;
 
     internal StockBook(
         IDisk disk,
@@ -48,7 +52,11 @@ public sealed class StockBook : IStockBook, IDisposable
         _ledger = Ledger.Of(identity.GenesisHash, chain.Entries);
         _lineHash = chain.LineHash;
         if (_ledger.HeadHash != chain.EntryHash)
-            throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: its last entry is not in canonical form");
+            throw BookUnavailableException.DoesNotHold(files.Folder, "its last entry is not in canonical form");
+        if (journal is null)
+            return;
+        _snapshot = new SnapshotFile(disk, files, identity);
+        Tell(_snapshot.Check(chain));
     }
 
     public BookIdentity Identity { get; }
@@ -72,6 +80,17 @@ public sealed class StockBook : IStockBook, IDisposable
         }
     }
 
+    /// <summary>Those of the messages that were not taken before, for telling each once.</summary>
+    public IReadOnlyList<string> TakeNews()
+    {
+        lock (_gate)
+        {
+            var news = _messages[_taken..];
+            _taken = _messages.Count;
+            return news;
+        }
+    }
+
     /// <inheritdoc/>
     /// <exception cref="BookUnavailableException">It cannot be made durable; nothing was booked.</exception>
     public IReadOnlyList<Entry> Append(Transaction transaction)
@@ -82,13 +101,13 @@ public sealed class StockBook : IStockBook, IDisposable
                 throw new BookUnavailableException(BookFault.ReadOnly, $"the book '{Folder}' is open to read only; open it to write");
             if (_stopped is not null)
                 throw new BookUnavailableException(BookFault.Disk, $"nothing more can be booked in '{Folder}' before it is opened anew: {_stopped}");
-            var now = _clock.GetLocalNow();
-            CheckClock(now);
-            var booking = _ledger.Append(transaction, now);
+            var booking = _ledger.Append(transaction, TimeOfBooking());
             var (bytes, hash) = JournalLine.Encode(booking.Transaction, _lineHash, booking.Entries, booking.Texts);
             Write(journal, bytes);
             (_ledger, _lineHash) = (booking.After, hash);
             Follow(booking);
+            if (_snapshot!.IsDueAfter(booking.Entries.Count))
+                Tell(_snapshot.Keep(_ledger, _lineHash));
             return booking.Entries;
         }
     }
@@ -105,21 +124,39 @@ public sealed class StockBook : IStockBook, IDisposable
     {
         lock (_gate)
         {
+            if (_stopped is null)
+                Tell(_snapshot?.Keep(_ledger, _lineHash));
             _stopped ??= "it was closed";
             foreach (var thing in _held)
                 Release(thing);
         }
     }
 
-    // An entry booked before the one it follows would make "the book as it was known on a day" a lie.
-    private void CheckClock(DateTimeOffset now)
+    // An entry booked before the one it follows would make "the book as it was known on a day" a lie: a clock a little
+    // behind gives the last entry's time, one far behind is refused until the keeper says that it is right.
+    private DateTimeOffset TimeOfBooking()
     {
-        if (_ledger.Entries is [.., var last] && now < last.RecordedAt - Tolerance && Environment.GetEnvironmentVariable(ClockVariable) != ClockIsRight)
+        var now = _clock.GetLocalNow();
+        if (_ledger.Entries is not [.., var last] || now >= last.RecordedAt)
+            return now;
+        var behind = $"the clock says {now:yyyy-MM-dd HH:mm}, but entry {last.Number} was booked on {last.RecordedAt:yyyy-MM-dd HH:mm}";
+        if (now >= last.RecordedAt - Tolerance)
         {
-            throw new BookUnavailableException(
-                BookFault.Clock,
-                $"nothing was booked in '{Folder}': the clock says {now:yyyy-MM-dd HH:mm}, but entry {last.Number} was booked on {last.RecordedAt:yyyy-MM-dd HH:mm}; set the clock right, or, if it was wrong then, set {ClockVariable}={ClockIsRight}");
+            TellOfClock($"{behind}; until it has caught up, entries carry the time of that one");
+            return last.RecordedAt.ToOffset(now.Offset);
         }
+
+        if (Environment.GetEnvironmentVariable(ClockVariable) != ClockIsRight)
+            throw new BookUnavailableException(BookFault.Clock, $"nothing was booked in '{Folder}': {behind}; set the clock right, or, if it was wrong then, set {ClockVariable}={ClockIsRight}");
+        TellOfClock($"{behind}; {ClockVariable}={ClockIsRight}: the times of booking go back here");
+        return now;
+    }
+
+    private void TellOfClock(string message)
+    {
+        if (!_isClockTold)
+            _messages.Add(message);
+        _isClockTold = true;
     }
 
     private void Write(JournalFile journal, byte[] line)
@@ -148,6 +185,12 @@ public sealed class StockBook : IStockBook, IDisposable
             _stopped = $"transaction {booking.Transaction} is safe in the journal, but LiteDB could not take it ({DiskFaults.OneLine(e.Message)})";
             _messages.Add(_stopped);
         }
+    }
+
+    private void Tell(string? message)
+    {
+        if (message is not null)
+            _messages.Add(message);
     }
 
     private void Release(IDisposable thing)

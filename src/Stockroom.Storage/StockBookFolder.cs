@@ -3,6 +3,7 @@ using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
+using Stockroom.Storage.Readings;
 using Stockroom.Storage.Repairs;
 
 namespace Stockroom.Storage;
@@ -10,8 +11,6 @@ namespace Stockroom.Storage;
 /// <summary>Makes and opens books. A book is a folder, copied and moved as one.</summary>
 public static class StockBookFolder
 {
-    private const int MostDamageTold = 5;
-
     /// <summary>True if a folder is a stock book, whether or not it can be opened.</summary>
     public static bool IsBook(string folder) => File.Exists(new BookFiles(folder).Identity);
 
@@ -64,18 +63,17 @@ public static class StockBookFolder
         var files = Find(disk, folder);
         return Guarded($"the book '{folder}' cannot be opened", () =>
         {
-            var identity = BookIdentity.Read(disk, files);
             if (!readOnly)
-                return OpenToWrite(disk, files, identity, clock);
-            var book = OpenToRead(disk, files, identity);
-            return book.Damage.Count == 0 ? book : throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {book.Damage[0]}");
+                return OpenToWrite(disk, files, BookIdentity.Read(disk, files), clock);
+            var book = new BookReading(disk, files).Open();
+            return book.Damage.Count == 0 ? book : throw BookUnavailableException.DoesNotHold(files.Folder, book.Damage[0]);
         });
     }
 
     internal static StockBook OpenDamaged(IDisk disk, string folder)
     {
         var files = Find(disk, folder);
-        return Guarded($"the book '{folder}' cannot be opened", () => OpenToRead(disk, files, BookIdentity.Read(disk, files)));
+        return Guarded($"the book '{folder}' cannot be opened", () => new BookReading(disk, files).OpenDamaged());
     }
 
     internal static BookFiles Find(IDisk disk, string folder)
@@ -128,7 +126,7 @@ public static class StockBookFolder
     // What was begun in an empty folder is taken away again as far as the disk allows, the identity first.
     private static void TakeAway(IDisk disk, BookFiles files)
     {
-        foreach (var file in new[] { files.Identity, files.Identity + ".new", files.Journal, files.Lite, files.LiteLog, files.Holder, files.Lock })
+        foreach (var file in new[] { files.Identity, files.Identity + ".new", files.Journal, files.Lite, files.LiteLog, files.Snapshot, files.Snapshot + ".new", files.Holder, files.Lock })
         {
             try
             {
@@ -161,41 +159,19 @@ public static class StockBookFolder
         return opening.Done(new StockBook(disk, files, identity, journal, lite, reading.Chain, messages, clock, opening.Held));
     }
 
-    // What does not hold is said, and the rest is shown: a damaged record is still better read than not.
-    private static StockBook OpenToRead(IDisk disk, BookFiles files, BookIdentity identity)
-    {
-        var (messages, damage) = (new List<string>(), new List<string>());
-        using var still = BookLock.TryTakeShared(disk, files);
-        using var file = OpenJournal(disk, files, Opening.Read);
-        var reading = JournalReading.Of(file, identity.GenesisHash);
-        if (reading.Broken is { } broken)
-            damage.Add($"{Altered(broken)}; of its entries only those up to {reading.Chain.Entries.Count} hold");
-        if (still is null && disk.FileExists(files.Lock))
-            messages.Add($"{LockHolder.Of(disk, files)} has the book open to write; its LiteDB file was not compared");
-        else
-            damage.AddRange(new LiteFiles(disk, files, identity, messages).CompareOnly(reading.Chain));
-        if (reading.TornBytes > 0 && still is not null)
-            messages.Add($"the journal's last line is cut short ({reading.TornBytes} bytes, never acknowledged); it is taken off when the book is next opened to write");
-        messages.InsertRange(0, damage.Take(MostDamageTold).Select(d => $"the book is DAMAGED and opens to read only: {d}"));
-        if (damage.Count > MostDamageTold)
-            messages.Insert(MostDamageTold, $"and {damage.Count - MostDamageTold} more; 'stockroom verify' names them all");
-        return new StockBook(disk, files, identity, null, null, reading.Chain, messages, TimeProvider.System, []) { Damage = damage };
-    }
-
     private static DiskFile OpenJournal(IDisk disk, BookFiles files, Opening opening)
     {
         if (!disk.FileExists(files.Journal))
-            throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' has no {Path.GetFileName(files.Journal)}; put back the journal that belongs to it");
+            throw BookUnavailableException.DoesNotHold(files.Folder, $"it has no {Path.GetFileName(files.Journal)}; put back the journal that belongs to it");
         return disk.Open(files.Journal, opening);
     }
 
     private static JournalReading Read(DiskFile file, BookFiles files, BookIdentity identity)
     {
         var reading = JournalReading.Of(file, identity.GenesisHash);
+        reading.RefuseIfNewer(files);
         return reading.Broken is { } broken
-            ? throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {Altered(broken)}")
+            ? throw BookUnavailableException.DoesNotHold(files.Folder, broken.Among(reading.Chain.Entries.Count))
             : reading;
     }
-
-    private static string Altered(BrokenLine broken) => $"line {broken.Line} of its journal was altered: {broken.Because}";
 }

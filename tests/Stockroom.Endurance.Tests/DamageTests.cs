@@ -25,7 +25,7 @@ public sealed class DamageTests
 
     [Fact]
     public void Book_TwoPagesSwapped_IsRefusedRepairedAndToldOrHarmless() =>
-        Try("swapped pages", [BookInMemory.Journal, BookInMemory.Lite, BookInMemory.LiteLog], (whole, random) =>
+        Try("swapped pages", [BookInMemory.Journal, BookInMemory.Lite, BookInMemory.LiteLog, BookInMemory.Snapshot], (whole, random) =>
         {
             var size = Math.Min(Page, whole.Length / 8);
             var (one, other) = (random.Next(whole.Length / size) * size, random.Next(whole.Length / size) * size);
@@ -78,6 +78,41 @@ public sealed class DamageTests
 
         tally.Print();
         Assert.True(tally.Total > 0);
+    }
+
+    [Fact]
+    public void Book_SnapshotOfAnotherDay_IsNeverBelievedBeyondTheJournal()
+    {
+        var tally = new Tally("snapshots of another day of the same book");
+        for (var trial = 0; trial < Counts.Of(50, 200); trial++)
+        {
+            var random = Counts.Trial(trial);
+            var disk = new MemoryDisk();
+            using (var book = BookInMemory.Make(disk))
+                Steps.Begin(book);
+            var days = new List<(byte[] Snapshot, byte[] Journal, byte[] Lite)>();
+            for (var day = 0; day < 4; day++)
+            {
+                using (var book = BookInMemory.Open(disk))
+                {
+                    for (var i = 0; i < 3; i++)
+                        Steps.Next(book, random);
+                }
+
+                days.Add((disk[BookInMemory.Snapshot], disk[BookInMemory.Journal], disk[BookInMemory.Lite]));
+            }
+
+            var (of, at) = (random.Next(days.Count), random.Next(days.Count));
+            (disk[BookInMemory.Journal], disk[BookInMemory.Lite]) = (days[of].Journal, days[of].Lite);
+            var judgement = Judgement.Of(disk);
+            disk[BookInMemory.Snapshot] = days[at].Snapshot;
+            var answer = judgement.On(disk, $"seed {Counts.Seed}, trial {trial}");
+            Assert.Equal(at > of ? "repaired from the journal and told" : "harmless", answer);
+            tally.Add(at > of ? "newer than the journal: told and not used" : "as old or older: used as far as it goes");
+        }
+
+        tally.Print();
+        Assert.Equal(Counts.Of(50, 200), tally.Total);
     }
 
     private static void Try(string what, IReadOnlyList<string> files, Damage damage, Action<string>? tell = null)

@@ -21,7 +21,12 @@ public sealed class ClockTests
         using (var book = StockBookFolder.Open(disk.Folder, clock: clock))
         {
             if (isBooked)
+            {
                 BookADay(book);
+                var (before, booked) = (book.Ledger.Entries[^2], book.Ledger.Entries[^1]);
+                Assert.Equal(minutes < 0 ? before.RecordedAt : clock.GetLocalNow(), booked.RecordedAt);
+                Assert.Equal(minutes < 0, book.Messages.Any(m => m.Contains("entries carry the time of that one", StringComparison.Ordinal)));
+            }
             else
             {
                 var refusal = Assert.Throws<BookUnavailableException>(() => BookADay(book));

@@ -95,7 +95,7 @@ public static class EntryCodec
         {
             var number = r.Integer("number");
             var transaction = r.Integer("transaction");
-            var kind = EntryKinds.Find(r.Text("kind")) ?? throw new FormatException($"'{r.Text("kind")}' is not a kind of entry this version knows");
+            var kind = EntryKinds.Find(r.Text("kind")) ?? throw new NewerEntryException($"'{r.Text("kind")}' is not a kind of entry this version knows");
             var entry = kind.Read(r) with
             {
                 Number = number,

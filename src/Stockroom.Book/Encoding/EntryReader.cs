@@ -86,7 +86,7 @@ internal sealed class EntryReader(JsonElement json, string prefix, Amendments? a
         foreach (var member in json.EnumerateObject())
         {
             if (!_asked.Contains(member.Name))
-                throw new FormatException($"'{prefix}{member.Name}' is not a member this version knows");
+                throw new NewerEntryException($"'{prefix}{member.Name}' is not a member this version knows");
         }
     }
 

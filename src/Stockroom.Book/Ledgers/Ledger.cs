@@ -111,7 +111,7 @@ public sealed class Ledger
     }
 
     // True if the entry takes effect before something that is already there.
-    private static bool ComesLate(Entry entry, BookState state) =>
+    internal static bool ComesLate(Entry entry, BookState state) =>
         entry is Corrected or Undone
         || entry.Containers.Any(id => state.Containers.GetValueOrDefault(id) is { } c && entry.HappenedOn < c.LastDay)
         || (entry is not PlaceMade && entry.Place is { } place && state.Places.GetValueOrDefault(place) is { } p && entry.HappenedOn < p.LastDay);

@@ -1,6 +1,6 @@
 namespace Stockroom.Labels.Output;
 
-/// <summary>Writes a file whole or not at all: a temporary file beside it, synced, then renamed over it.</summary>
+/// <summary>Writes a file whole or not at all, for its owner only: a temporary file beside it, synced, then renamed over it.</summary>
 public static class OutputFile
 {
     /// <summary>Writes <paramref name="path"/> with what <paramref name="write"/> puts into the stream.</summary>
@@ -23,7 +23,7 @@ public static class OutputFile
         var partial = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.part");
         try
         {
-            using (var stream = new FileStream(partial, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            using (var stream = new FileStream(partial, New()))
             {
                 write(stream);
                 stream.Flush(flushToDisk: true);
@@ -41,6 +41,18 @@ public static class OutputFile
             Discard(partial);
             throw;
         }
+    }
+
+    // What is held, and where, is nobody's business but its owner's.
+    private static FileStreamOptions New()
+    {
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return options;
     }
 
     private static void Discard(string partial)

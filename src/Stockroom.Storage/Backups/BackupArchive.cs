@@ -61,7 +61,7 @@ internal sealed record BackupArchive(BackupManifest Manifest, BookIdentity Ident
         using var stream = new MemoryStream(Journal, writable: false);
         var reading = JournalReading.Of(stream, Identity.GenesisHash);
         if (reading.Broken is { } broken)
-            throw new FormatException($"line {broken.Line} of its journal was altered: {broken.Because}");
+            throw new FormatException(broken.What);
         if (reading.TornBytes > 0 || reading.Chain.EntryHash != Manifest.HeadHash || reading.Chain.Entries.Count != Manifest.Entries || Identity.Book != Manifest.Book)
             throw new FormatException("its journal does not end where its manifest says");
         if (Ledger.Of(Identity.GenesisHash, reading.Chain.Entries).HeadHash != Manifest.HeadHash)

@@ -9,7 +9,8 @@ namespace Stockroom.Storage.Backups;
 /// <param name="To">A folder outside the book.</param>
 /// <param name="EveryDays">Days from one backup to the next, at least 1.</param>
 /// <param name="Keep">How many are kept, at least 1; the oldest go first, and only after a new one was made and checked.</param>
-public sealed record BackupSchedule(string To, int EveryDays, int Keep)
+/// <param name="Encrypted">True if each is made under a passphrase, which is never kept.</param>
+public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Encrypted = false)
 {
     private const string Ending = ".stockbackup";
     private const string Stamp = "yyyyMMdd-HHmmss";
@@ -25,7 +26,7 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep)
         {
             using var document = JsonDocument.Parse(File.ReadAllBytes(files.Settings));
             var backup = document.RootElement.GetProperty("backup");
-            return new BackupSchedule(backup.GetProperty("to").GetString() ?? "", backup.GetProperty("every_days").GetInt32(), backup.GetProperty("keep").GetInt32()).Checked(files.Folder);
+            return new BackupSchedule(backup.GetProperty("to").GetString() ?? "", backup.GetProperty("every_days").GetInt32(), backup.GetProperty("keep").GetInt32(), backup.TryGetProperty("encrypted", out var e) && e.GetBoolean()).Checked(files.Folder);
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
@@ -49,7 +50,23 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep)
                 file.Sync();
             }
 
-            File.Move(unfinished, files.Settings, overwrite: true);
+            LocalDisk.Instance.Replace(unfinished, files.Settings);
+            LocalDisk.Instance.SyncFolder(files.Folder);
+            return true;
+        });
+    }
+
+    /// <summary>Takes the schedule of a book away; backups already made stay.</summary>
+    /// <returns>False if none was set.</returns>
+    /// <exception cref="BookUnavailableException">There is no book, or the disk refuses.</exception>
+    public static bool TakeAway(string folder)
+    {
+        var files = StockBookFolder.Find(LocalDisk.Instance, folder);
+        return StockBookFolder.Guarded($"the schedule of '{folder}' was not taken away", () =>
+        {
+            if (!File.Exists(files.Settings))
+                return false;
+            LocalDisk.Instance.Delete(files.Settings);
             LocalDisk.Instance.SyncFolder(files.Folder);
             return true;
         });
@@ -64,8 +81,11 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep)
         var now = clock.GetLocalNow().DateTime;
         var name = Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         var there = Generations(name);
-        if (there.Count > 0 && now < there[0].Made.AddDays(EveryDays) && now >= there[0].Made)
+        // One from the future was made while the clock was wrong and says nothing of today.
+        if (there.Exists(g => g.Made <= now && now < g.Made.AddDays(EveryDays)))
             return (null, []);
+        if (Encrypted && passphrase is null)
+            throw new BookUnavailableException(BookFault.Passphrase, $"nothing was backed up to '{To}': this book's backups are encrypted, and no passphrase was given");
         StockBookFolder.Guarded($"nothing was backed up to '{To}'", () =>
         {
             LocalDisk.Instance.MakeFolder(To);
@@ -74,8 +94,11 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep)
         var file = Path.Combine(To, $"{name}-{now.ToString(Stamp, CultureInfo.InvariantCulture)}{Ending}");
         BookBackup.Make(folder, file, passphrase, clock);
         var surplus = Generations(name).Where(g => g.File != file).Skip(Keep - 1).Select(g => g.File).ToList();
-        foreach (var old in surplus)
-            File.Delete(old);
+        StockBookFolder.Guarded($"'{file}' was made, but the oldest could not be taken away", () =>
+        {
+            surplus.ForEach(LocalDisk.Instance.Delete);
+            return true;
+        });
         return (file, surplus);
     }
 
@@ -115,6 +138,7 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep)
             w.WriteString("to", Path.GetFullPath(To));
             w.WriteNumber("every_days", EveryDays);
             w.WriteNumber("keep", Keep);
+            w.WriteBoolean("encrypted", Encrypted);
             w.WriteEndObject();
             w.WriteEndObject();
         }

@@ -29,7 +29,11 @@ internal interface IDisk
     /// <summary>Opens a file; a new one can be read and written by its owner only.</summary>
     DiskFile Open(string path, Opening opening);
 
+    /// <summary>Renames a file to a name that is free.</summary>
     void Rename(string from, string to);
+
+    /// <summary>Renames a file over another, at one stroke.</summary>
+    void Replace(string from, string to);
 
     /// <summary>Renames a folder to a name that is free.</summary>
     void RenameFolder(string from, string to);

@@ -41,6 +41,8 @@ internal sealed class LocalDisk : IDisk
 
     public void Rename(string from, string to) => File.Move(from, to, overwrite: false);
 
+    public void Replace(string from, string to) => File.Move(from, to, overwrite: true);
+
     public void RenameFolder(string from, string to) => Directory.Move(from, to);
 
     public void Delete(string path) => File.Delete(path);

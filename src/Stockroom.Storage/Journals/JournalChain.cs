@@ -1,21 +1,30 @@
 using Stockroom.Book.Entries;
+using Stockroom.Storage.Snapshots;
 
 namespace Stockroom.Storage.Journals;
 
 /// <summary>Follows the two chains through a journal, of lines and of entries, and says where one breaks.</summary>
 internal sealed class JournalChain(string genesisHash)
 {
+    private int _before;
+
     public string LineHash { get; private set; } = genesisHash;
 
     public string EntryHash { get; private set; } = genesisHash;
 
     public long Transaction { get; private set; }
 
+    /// <summary>Entries up to here, those before the snapshot included.</summary>
+    public int Count => _before + Entries.Count;
+
     public List<Entry> Entries { get; } = [];
 
     public List<string> EntryHashes { get; } = [];
 
     public List<string> EntryTexts { get; } = [];
+
+    /// <summary>A chain that goes on behind a snapshot and holds only what follows it.</summary>
+    public static JournalChain From(Snapshot snapshot) => new(snapshot.LineHash) { EntryHash = snapshot.EntryHash, Transaction = snapshot.Transaction, _before = snapshot.Entries };
 
     /// <summary>Takes the next line.</summary>
     /// <exception cref="FormatException">The line does not follow the one before.</exception>
@@ -31,7 +40,7 @@ internal sealed class JournalChain(string genesisHash)
         for (var i = 0; i < line.Entries.Count; i++)
         {
             var entry = line.Entries[i];
-            if (entry.Number != Entries.Count + i + 1 || entry.Transaction != line.Transaction)
+            if (entry.Number != Count + i + 1 || entry.Transaction != line.Transaction)
                 throw new FormatException($"its entry {entry.Number} of transaction {entry.Transaction} does not belong there");
             if (entry.Previous != hash)
                 throw new FormatException($"its entry {entry.Number} does not follow the entry before");

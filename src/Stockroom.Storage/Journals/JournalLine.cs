@@ -89,5 +89,5 @@ internal sealed record JournalLine(
         return new JournalLine(root.GetProperty("transaction").GetInt64(), root.GetProperty("previous").GetString() ?? "", hash, entries, hashes, texts);
     }
 
-    private static string HashOf(ReadOnlySpan<byte> json) => Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(json));
+    internal static string HashOf(ReadOnlySpan<byte> json) => Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(json));
 }

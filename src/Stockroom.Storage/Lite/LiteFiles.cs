@@ -96,7 +96,7 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
         if (Readable(() => LiteComparison.Of(store, chain, identity)) is not { } comparison)
             return null;
         if (comparison.Findings.Count > 0)
-            throw new BookUnavailableException(BookFault.Damaged, $"the book '{files.Folder}' does not hold: {comparison.Findings[0]}");
+            throw BookUnavailableException.DoesNotHold(files.Folder, comparison.Findings[0]);
         return comparison;
     }
 

@@ -45,7 +45,20 @@ internal static class BookRepair
         }
     }
 
-    private static BookIdentity? FromLite(IDisk disk, BookFiles files)
+    /// <summary>The identity as LiteDB has it, where the journal begins with it; null where that cannot be told.</summary>
+    internal static BookIdentity? FromLite(IDisk disk, BookFiles files)
+    {
+        try
+        {
+            return AsInLite(disk, files);
+        }
+        catch (Exception e) when (!DiskFaults.IsOfTheDisk(e) && e is not OutOfMemoryException)
+        {
+            return null;
+        }
+    }
+
+    private static BookIdentity? AsInLite(IDisk disk, BookFiles files)
     {
         var unknown = new BookIdentity(BookIdentity.CurrentFormat, "", default);
         using var store = new LiteFiles(disk, files, unknown, []).OpenAsFound(readOnly: true);

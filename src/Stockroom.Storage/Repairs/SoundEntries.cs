@@ -29,16 +29,17 @@ internal sealed class SoundEntries
     {
         var sound = new SoundEntries(identity.GenesisHash);
         var journal = disk.FileExists(files.Journal) ? Read(disk, files.Journal) : [];
-        var good = sound.TakeJournal(journal, identity);
+        var good = sound.TakeJournal(journal, files, identity);
         sound.TakeLite(disk, files, identity);
         sound.Name(journal, good);
         return sound;
     }
 
-    private int TakeJournal(byte[] journal, BookIdentity identity)
+    private int TakeJournal(byte[] journal, BookFiles files, BookIdentity identity)
     {
         using var stream = new MemoryStream(journal);
         var reading = JournalReading.Of(stream, identity.GenesisHash);
+        reading.RefuseIfNewer(files);
         var good = journal[..(int)reading.GoodLength];
         foreach (var line in Split(good))
         {

@@ -3,18 +3,28 @@ using Stockroom.Assessment.Concerns;
 using Stockroom.Assessment.Holdings;
 using Stockroom.Book;
 using Stockroom.Book.Places;
+using Stockroom.Storage;
 using Stockroom.Views;
 
 namespace Stockroom.Desk;
 
 /// <summary>Answers what the screens and the plain-line verbs ask, from an assessment of the book on a day.</summary>
-internal sealed class StockDesk(IStockBook book, string name, StockFacts facts, TimeProvider clock) : IDesk
+internal sealed class StockDesk(BookOnSight book, StockFacts facts, TimeProvider clock) : IDesk
 {
-    private (long Entries, DateOnly Day, StockAssessment Stock)? _made;
+    private (long Version, DateOnly Day, StockAssessment Stock)? _made;
 
-    public string BookName => name;
+    public string BookName => Path.GetFileName(Path.TrimEndingDirectorySeparator(book.Folder));
 
-    public long Version => book.Ledger.Entries.Count;
+    public long Version => book.Version;
+
+    public Task Verified => book.Whole;
+
+    public Standing? Standing => book switch
+    {
+        { Damage.Count: > 0 } => new Standing(Attention.Danger, "DAMAGED BOOK, to read only: what holds is shown; Today says what fails"),
+        { Whole.IsCompleted: false } => new Standing(Attention.Notice, "the record behind this is still being verified"),
+        _ => null,
+    };
 
     /// <summary>The assessment of today; made anew when the book or the day has changed.</summary>
     public StockAssessment Stock
@@ -22,13 +32,17 @@ internal sealed class StockDesk(IStockBook book, string name, StockFacts facts, 
         get
         {
             var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-            if (_made is not { } made || made.Entries != Version || made.Day != today)
+            if (_made is not { } made || made.Version != Version || made.Day != today)
                 _made = made = (Version, today, new StockAssessment(book.State, facts, today));
             return made.Stock;
         }
     }
 
-    public TodayView Today() => TodayOf(Stock, name);
+    public TodayView Today()
+    {
+        var today = TodayOf(Stock, BookName);
+        return book.Damage.Count == 0 ? today : today with { Wrong = [.. book.Damage.Select(Damaged), .. today.Wrong] };
+    }
 
     public IReadOnlyList<HoldingRow> Holdings()
     {
@@ -36,7 +50,9 @@ internal sealed class StockDesk(IStockBook book, string name, StockFacts facts, 
         return [.. Stock.Holdings.Select(h => Row(h, signs))];
     }
 
-    public Card CardOf(string containerId) => CardWriter.Write(Stock.Of(ContainerId.Parse(containerId)), Stock, book.Ledger);
+    public Card CardOf(string containerId) => book.HasNoLedger
+        ? new Card(containerId, [new("Record", [new("", "the entries cannot be read: " + book.Damage[0], Attention.Danger)])])
+        : CardWriter.Write(Stock.Of(ContainerId.Parse(containerId)), Stock, book.Ledger);
 
     public IReadOnlyList<PlaceNode> Places()
     {
@@ -50,6 +66,9 @@ internal sealed class StockDesk(IStockBook book, string name, StockFacts facts, 
         stock.Holdings.Count,
         [.. stock.Wrong.Select(w => new WrongLine(WeightOf(w.Severity), w.What, w.Because, w.Source, [.. w.Containers.Select(c => c.ToString())]))],
         [.. stock.Due.Select(d => Due(d, stock))]);
+
+    private static WrongLine Damaged(string damage) =>
+        new(Attention.Danger, "The book is damaged", $"{damage}. Nothing can be booked in it: 'stockroom verify' names all that fails, 'stockroom repair NEW_FOLDER' saves what is sound.", "verification of the journal and the LiteDB file", []);
 
     private static DueLine Due(Assessment.Rounds.DueItem item, StockAssessment stock)
     {

@@ -18,7 +18,7 @@ internal sealed class StockroomWindow : Runnable, INavigator
     private readonly Rooms _rooms;
     private readonly ScanTail _scanTail;
     private readonly NavigationLine _navigation;
-    private readonly RulePane _rule;
+    private readonly StandingRule _rule;
     private readonly KeyLine _keyLine;
     private readonly TextPane _sheet;
     private readonly IReadOnlyList<KeyAction> _everywhere;
@@ -32,7 +32,7 @@ internal sealed class StockroomWindow : Runnable, INavigator
         _scanTail = new ScanTail(time);
         _everywhere = EverywhereKeys.Of(this);
         _navigation = new NavigationLine(theme, desk.BookName, [.. ScreenList.All.Select(e => e.Title)]);
-        _rule = new RulePane(theme);
+        _rule = new StandingRule(theme, () => desk.Standing);
         _sheet = new TextPane(theme) { Visible = false };
         _keyLine = new KeyLine(theme, () => _sheet.Visible ? [] : _rooms.Screen.Keys, () => _everywhere);
         Add(_navigation, _rule, _keyLine, _sheet);
@@ -87,6 +87,7 @@ internal sealed class StockroomWindow : Runnable, INavigator
     {
         _rooms.Outdate();
         _rooms.Ready(_rooms.Current);
+        _rule.SetNeedsDraw();
     }
 
     protected override bool OnKeyDown(Key key)

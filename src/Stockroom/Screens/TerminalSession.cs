@@ -52,6 +52,7 @@ public static class TerminalSession
             Application.MaximumIterationsPerSecond = IdleWait.TurnsPerSecond;
             app.Iteration += (_, _) => idle.BeforeTurn();
             watch.Start(() => app.Invoke(() => StopAll(app)));
+            _ = desk.Verified.ContinueWith(_ => app.Invoke(window.RefreshAll), TaskScheduler.Default);
             using var days = new DayWatch(time, () => app.Invoke(window.RefreshAll));
             app.Run(window);
         }

@@ -12,8 +12,9 @@ internal sealed class BackupVerb : IVerb
     private readonly Option<bool> _encrypt = new("--encrypt") { Description = "Under a passphrase: AES-256-GCM, PBKDF2-HMAC-SHA256 with 600,000 rounds" };
     private readonly Option<string?> _passphrase = PassphraseOption.New();
     private readonly Option<bool> _due = new("--due") { Description = "Only if the book's schedule says so; for a daily timer" };
-    private readonly Option<string?> _to = new("--to") { Description = "Set the schedule: the folder for backups", HelpName = "FOLDER" };
+    private readonly Option<string?> _to = new("--to") { Description = "Set the schedule: the folder for backups, made when due after each entry booked", HelpName = "FOLDER" };
     private readonly Option<int> _every = new("--every") { Description = "With --to: days from one backup to the next", HelpName = "DAYS", DefaultValueFactory = _ => UsualDays };
+    private readonly Option<bool> _off = new("--off") { Description = "Take the schedule away; backups already made stay" };
     private readonly Option<int> _keep = new("--keep") { Description = "With --to: how many are kept", HelpName = "COUNT", DefaultValueFactory = _ => UsualKept };
 
     public string Name => "backup";
@@ -24,12 +25,18 @@ internal sealed class BackupVerb : IVerb
     {
         var book = BookAccess.BookOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { _file, _encrypt, _passphrase, _due, _to, _every, _keep, book, json };
+        var command = new Command(Name, Summary) { _file, _encrypt, _passphrase, _due, _to, _every, _keep, _off, book, json };
         command.SetAction(p =>
         {
             var folder = BookAccess.FolderOf(p.GetValue(book), around);
             if (p.GetValue(_to) is { } to)
-                return SetSchedule(new BackupSchedule(to, p.GetValue(_every), p.GetValue(_keep)), folder, around);
+                return SetSchedule(new BackupSchedule(to, p.GetValue(_every), p.GetValue(_keep), p.GetValue(_encrypt)), folder, around);
+            if (p.GetValue(_off))
+            {
+                around.Out.WriteLine(BackupSchedule.TakeAway(folder) ? "the schedule was taken away; backups already made stay" : "no schedule was set");
+                return ExitCodes.Done;
+            }
+
             var passphrase = Passphrase(p, around);
             if (p.GetValue(_due))
                 return Due(folder, passphrase, around);
@@ -52,13 +59,14 @@ internal sealed class BackupVerb : IVerb
     private static int SetSchedule(BackupSchedule schedule, string folder, Surroundings around)
     {
         schedule.Set(folder);
-        around.Out.WriteLine($"every {schedule.EveryDays} days to '{Path.GetFullPath(schedule.To)}', {schedule.Keep} kept; let a daily timer run 'stockroom backup --due'");
+        around.Out.WriteLine($"every {schedule.EveryDays} days to '{Path.GetFullPath(schedule.To)}', {schedule.Keep} kept{(schedule.Encrypted ? $", encrypted: set {PassphraseOption.Variable}" : "")}; made when due after each entry booked and on leaving the screens, or by a daily timer with 'stockroom backup --due'");
         return ExitCodes.Done;
     }
 
     private static int Due(string folder, string? passphrase, Surroundings around)
     {
         var schedule = BackupSchedule.Of(folder) ?? throw RefusedException.Words("this book has no schedule; set one with 'stockroom backup --to FOLDER --every DAYS --keep COUNT'");
+        passphrase ??= schedule.Encrypted ? PassphraseOption.Read(null, around) : null;
         var (made, takenAway) = schedule.RunIfDue(folder, passphrase, around.Clock);
         around.Out.WriteLine(made is null ? "no backup is due" : $"backed up to '{made}'");
         foreach (var old in takenAway)

@@ -21,17 +21,34 @@ internal static class BookAccess
     public static string FolderOf(string? named, Surroundings around) =>
         named ?? around.Variable(Variable) ?? Path.Combine(around.DataFolder, "stockroom.stockbook");
 
-    public static StockBook Read(string? named, Surroundings around) => Open(named, around, readOnly: true);
+    /// <summary>Opens to read, a damaged book as far as it holds: that is told, and the exit code will be that of a refusal.</summary>
+    public static StockBook Read(string? named, Surroundings around) => Seen(StockBookFolder.OpenDamaged(Existing(named, around)), around);
 
-    public static StockBook Write(string? named, Surroundings around) => Open(named, around, readOnly: false);
+    /// <summary>Opens to read only if the whole book holds: for what leaves the house, such as exports and labels.</summary>
+    public static StockBook ReadWhole(string? named, Surroundings around) => Seen(StockBookFolder.Open(Existing(named, around), readOnly: true, around.Clock), around);
+
+    /// <summary>Opens for the screens: what they show first need not wait until all is verified.</summary>
+    public static BookOnSight OnSight(string? named, Surroundings around)
+    {
+        var book = BookOnSight.Open(Existing(named, around));
+        around.Seen.InUse.Add(book.Folder);
+        return book;
+    }
+
+    public static StockBook Write(string? named, Surroundings around)
+    {
+        var book = Seen(StockBookFolder.Open(Existing(named, around), readOnly: false, around.Clock), around);
+        around.Seen.InUse.Add(book.Folder);
+        return book;
+    }
 
     /// <summary>Opens to write, and makes an empty book first where nothing is there yet: a book begins with its first place.</summary>
     public static StockBook WriteOrMake(string? named, Surroundings around)
     {
         var folder = FolderOf(named, around);
         if (Path.Exists(folder))
-            return Open(named, around, readOnly: false);
-        var book = StockBookFolder.Create(folder, around.Clock);
+            return Write(named, around);
+        var book = around.Seen.Add(StockBookFolder.Create(folder, around.Clock));
         around.Error.WriteLine($"stockroom: a new, empty book was made in '{folder}'");
         return book;
     }
@@ -50,18 +67,19 @@ internal static class BookAccess
 
     public static Place Place(BookState state, string words) => state.FindPlace(words);
 
-    private static StockBook Open(string? named, Surroundings around, bool readOnly)
+    private static string Existing(string? named, Surroundings around)
     {
         var folder = FolderOf(named, around);
-        if (!Directory.Exists(folder) && named is null && around.Variable(Variable) is null)
-        {
-            throw RefusedException.Input(string.Create(CultureInfo.InvariantCulture,
+        return Directory.Exists(folder) || named is not null || around.Variable(Variable) is not null
+            ? folder
+            : throw RefusedException.Input(string.Create(CultureInfo.InvariantCulture,
                 $"there is no stock book at '{folder}' yet; name one with --book FOLDER, look at the demo with 'stockroom demo', or begin with 'stockroom place add'"));
-        }
+    }
 
-        var book = StockBookFolder.Open(folder, readOnly, around.Clock);
-        foreach (var message in book.Messages)
-            around.Error.WriteLine("stockroom: " + message);
+    private static StockBook Seen(StockBook book, Surroundings around)
+    {
+        around.Seen.Add(book);
+        around.Seen.Tell(around.Error);
         return book;
     }
 }

@@ -26,7 +26,8 @@ internal static class CommandLine
                 return ExitCodes.Words;
             }
 
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Out, Error = around.Error });
+            var code = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Out, Error = around.Error });
+            return AfterWork.Of(code, around);
         }
         catch (RefusedException e)
         {

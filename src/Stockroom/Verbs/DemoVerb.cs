@@ -3,6 +3,7 @@ using Stockroom.Assessment.Holdings;
 using Stockroom.Book.Ledgers;
 using Stockroom.Demo;
 using Stockroom.Desk;
+using Stockroom.Labels.Output;
 using Stockroom.Storage;
 
 namespace Stockroom.Verbs;
@@ -30,10 +31,10 @@ internal sealed class DemoVerb : IVerb
             var entries = new SeedReader(around.Clock).Read(seed);
             MakeRoom(folder);
             using var made = StockBookFolder.Create(folder, around.Clock);
-            File.WriteAllText(Path.Combine(folder, Mark), "This book was made by 'stockroom demo' and is made anew by it.\n");
+            OutputFile.Write(Path.Combine(folder, Mark), s => s.Write("This book was made by 'stockroom demo' and is made anew by it.\n"u8));
             made.Append(new Transaction(around.User, entries));
             if (around.IsTerminal && !p.GetValue(report) && !p.GetValue(json))
-                return OpenVerb.Show(made, around);
+                return OpenVerb.Show(BookOnSight.Of(made), around);
             Report(made, folder, around, p.GetValue(json));
             return ExitCodes.Done;
         });

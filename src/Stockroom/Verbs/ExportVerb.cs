@@ -37,7 +37,7 @@ internal sealed class ExportVerb : IVerb
                 var other => throw RefusedException.Words($"'{other}' is not a format of export; write FILE.csv or FILE.json"),
             };
             var folder = BookAccess.FolderOf(p.GetValue(book), around);
-            using var open = OpenedStock.Open(p.GetValue(book), null, around);
+            using var open = OpenedStock.OpenWhole(p.GetValue(book), around);
             var report = Storage.StockBookFolder.Verify(folder);
             if (!report.Holds)
                 throw RefusedException.Input($"nothing was exported: {report.Findings[0]}; see 'stockroom verify'");

@@ -26,8 +26,14 @@ internal sealed class LedgerVerb : IVerb
             if (container is not null)
                 open.Ledger.State.ContainerCalled(container);
             var entries = open.Ledger.Entries.Where(new EntryFilter { Container = container, HappenedBy = p.GetValue(asOf) }.Fits);
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open);
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, entries));
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    WriteAll(w, entries);
+                    w.Damage(open);
+                });
             else
                 Print(around.Out, entries);
             return ExitCodes.Done;

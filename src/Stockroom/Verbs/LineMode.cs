@@ -52,6 +52,7 @@ internal static class LineMode
             }
 
             around.Out.Flush();
+            around.Seen.Tell(around.Error);
         }
 
         return refused ? ExitCodes.Attention : ExitCodes.Done;

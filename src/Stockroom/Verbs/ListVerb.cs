@@ -23,8 +23,14 @@ internal sealed class ListVerb : IVerb
             using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
             var inside = p.GetValue(place) is { } words ? open.State.FindPlace(words).Id : null;
             var holdings = open.Stock.Holdings.Where(h => inside is null || h.Path.Any(x => x.Id == inside));
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open.Book);
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, holdings));
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    WriteAll(w, holdings);
+                    w.Damage(open.Book);
+                });
             else
                 Print(around.Out, holdings);
             return ExitCodes.Done;

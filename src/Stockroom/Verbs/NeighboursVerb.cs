@@ -30,8 +30,14 @@ internal sealed class NeighboursVerb : IVerb
                 findings = [.. findings.Where(f => f.Pairs.Any(x => there.Contains(x.A) || there.Contains(x.B)))];
             }
 
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open.Book);
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, findings));
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    WriteAll(w, findings);
+                    w.Damage(open.Book);
+                });
             else
                 Print(around.Out, findings);
             return findings.Count > 0 ? ExitCodes.Attention : ExitCodes.Done;

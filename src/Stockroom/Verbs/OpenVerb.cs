@@ -20,13 +20,14 @@ internal sealed class OpenVerb : IVerb
         {
             if (!around.IsTerminal)
                 throw RefusedException.Words("the screens need a terminal; for plain lines ask 'stockroom today', 'list' or 'places'");
-            using var open = BookAccess.Read(p.GetValue(book), around);
-            return Show(open, around);
+            using var open = BookAccess.OnSight(p.GetValue(book), around);
+            var code = Show(open, around);
+            return open.Damage.Count == 0 ? code : throw RefusedException.Input($"the book '{open.Folder}' is damaged: {open.Damage[0]}; see 'stockroom verify'");
         });
         return command;
     }
 
     /// <summary>The screens over an open book.</summary>
-    internal static int Show(StockBook book, Surroundings around) =>
-        TerminalSession.Run(new StockDesk(book, Path.GetFileName(Path.TrimEndingDirectorySeparator(book.Folder)), StockFacts.Default, around.Clock), around.Clock);
+    internal static int Show(BookOnSight book, Surroundings around) =>
+        TerminalSession.Run(new StockDesk(book, StockFacts.Default, around.Clock), around.Clock);
 }

@@ -18,16 +18,20 @@ internal sealed class OpenedStock : IDisposable
 
     public StockAssessment Stock { get; }
 
-    public IStockBook Book => _book;
+    public StockBook Book => _book;
 
     public string Name => Path.GetFileName(Path.TrimEndingDirectorySeparator(_book.Folder));
 
     public BookState State => Stock.State;
 
-    /// <summary>Opens the book and judges it as it was on a day, or as it is today.</summary>
-    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around)
+    /// <summary>Opens the book and judges it as it was on a day, or as it is today; a damaged one as far as it holds.</summary>
+    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.Read(folder, around), asOf, around);
+
+    /// <summary>The same for what leaves the house: a damaged book is refused.</summary>
+    public static OpenedStock OpenWhole(string? folder, Surroundings around) => Of(BookAccess.ReadWhole(folder, around), null, around);
+
+    private static OpenedStock Of(StockBook book, DateOnly? asOf, Surroundings around)
     {
-        var book = BookAccess.Read(folder, around);
         var day = asOf ?? around.Today;
         return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day));
     }

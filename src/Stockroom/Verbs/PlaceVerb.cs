@@ -33,8 +33,14 @@ internal sealed class PlaceVerb : IVerb
         {
             using var open = BookAccess.Read(p.GetValue(book), around);
             var state = open.Ledger.StateOn(p.GetValue(asOf));
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open);
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, state));
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    WriteAll(w, state);
+                    w.Damage(open);
+                });
             else
                 Print(around.Out, state, null, 0);
             return ExitCodes.Done;

@@ -22,6 +22,8 @@ internal sealed class ShowVerb : IVerb
         {
             using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
             var holding = open.Stock.Of(BookAccess.Id(p.GetRequiredValue(id)));
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open.Book);
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w => WriteOne(w, holding, open));
             else
@@ -87,5 +89,6 @@ internal sealed class ShowVerb : IVerb
         foreach (var number in container.History)
             json.WriteNumberValue(number);
         json.WriteEndArray();
+        json.Damage(open.Book);
     }
 }

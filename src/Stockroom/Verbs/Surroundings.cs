@@ -23,6 +23,9 @@ internal sealed record Surroundings
     /// <summary>True where both input and output are a terminal.</summary>
     public required bool IsTerminal { get; init; }
 
+    /// <summary>The books this run had to do with.</summary>
+    public BooksSeen Seen { get; } = new();
+
     /// <summary>Today where the keeper is.</summary>
     public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
 

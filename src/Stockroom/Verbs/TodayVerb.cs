@@ -21,8 +21,14 @@ internal sealed class TodayVerb(string name, string summary, bool wrongToo) : IV
         {
             using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
             var report = open.Report();
+            if (!p.GetValue(json))
+                DamageWords.Mark(around.Out, open.Book);
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => WriteAll(w, report.Stock, report.View));
+                JsonDocumentWriter.Write(around.Out, w =>
+                {
+                    WriteAll(w, report.Stock, report.View);
+                    w.Damage(open.Book);
+                });
             else
                 Print(around.Out, report.View, wrongToo);
             return ExitCodes.Done;

@@ -28,6 +28,7 @@ internal sealed class VerifyVerb : IVerb
                     w.WriteNumber("entries", report.Entries);
                     w.WriteString("head", report.HeadHash);
                     w.Texts("findings", report.Findings);
+                    w.Texts("notes", report.Notes);
                 });
             }
             else
@@ -35,6 +36,8 @@ internal sealed class VerifyVerb : IVerb
                 around.Out.WriteLine($"{report.Entries} entries in {report.Transactions} transactions; head {report.HeadHash}");
                 foreach (var finding in report.Findings)
                     around.Out.WriteLine("does not hold: " + finding);
+                foreach (var note in report.Notes)
+                    around.Out.WriteLine("note: " + note);
                 if (report.Holds)
                     around.Out.WriteLine("everything holds");
             }

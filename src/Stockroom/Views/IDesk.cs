@@ -12,6 +12,12 @@ public interface IDesk
     /// <summary>Counts up with every change, so that a screen knows when to ask again.</summary>
     long Version { get; }
 
+    /// <summary>What stands on every screen, such as that the book is damaged; null where all is well.</summary>
+    Standing? Standing => null;
+
+    /// <summary>Ends when what is shown was verified; the screens ask again then.</summary>
+    Task Verified => Task.CompletedTask;
+
     TodayView Today();
 
     IReadOnlyList<HoldingRow> Holdings();

@@ -2,6 +2,8 @@ using CsCheck;
 using Stockroom.Book.Encoding;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
+using Stockroom.Book.States;
+using Stockroom.Book.Tests.States;
 
 namespace Stockroom.Book.Tests.Ledgers;
 
@@ -20,11 +22,17 @@ public sealed class LedgerModelTests
                 var ids = new List<ContainerId>();
                 foreach (var step in steps)
                 {
+                    var before = book.Book.Ledger;
                     Do(book, ids, step, step.DaysAgo);
                     var anew = Ledger.Of("x", book.Book.Ledger.Entries.Select(e => EntryCodec.Decode(EntryCodec.Encode(e))));
                     Assert.Equal(StateText.Of(anew.State), StateText.Of(book.State));
                     Assert.Empty(anew.Problems);
                     Assert.Equal(anew.HeadHash, book.Book.Ledger.HeadHash);
+                    var written = StateCodec.Encode(anew.State);
+                    Assert.Equal(written, StateCodec.Encode(book.State));
+                    Assert.Equal(written, StateCodec.Encode(StateCodecTests.Again(book.State)));
+                    if (before.State.After(book.Book.Ledger.Entries.Skip(before.Entries.Count)) is { } after)
+                        Assert.Equal(written, StateCodec.Encode(after));
                 }
             },
             writeLine: TestContext.Current.TestOutputHelper!.WriteLine,

@@ -13,7 +13,9 @@ internal static class BookInMemory
     public static readonly string Lite = Path.Combine(Folder, "book.litedb");
     public static readonly string LiteLog = Path.Combine(Folder, "book.litedb-log");
 
-    public static IReadOnlyList<string> Files { get; } = [Identity, Journal, Lite, LiteLog];
+    public static readonly string Snapshot = Path.Combine(Folder, "snapshot.txt");
+
+    public static IReadOnlyList<string> Files { get; } = [Identity, Journal, Lite, LiteLog, Snapshot];
 
     public static StockBook Make(MemoryDisk disk) => StockBookFolder.Create(disk, Folder, new StillClock());
 
@@ -29,12 +31,15 @@ internal static class BookInMemory
             Steps.Next(book, random);
     }
 
-    /// <summary>A disk with a book that was closed in order, or one whose program was killed and left LiteDB's log behind.</summary>
+    /// <summary>A disk with a book that was closed in order, or one whose program was killed and left LiteDB's log and an older snapshot behind.</summary>
     public static (MemoryDisk Disk, string Head) Filled(Random random, int transactions, bool killed)
     {
         var disk = new MemoryDisk();
-        using var book = Make(disk);
-        Fill(book, random, transactions);
+        using (var begun = Make(disk))
+            Fill(begun, random, transactions - 3);
+        using var book = Open(disk);
+        for (var i = 0; i < 3; i++)
+            Steps.Next(book, random);
         var head = book.Ledger.HeadHash;
         if (killed)
             return (disk.Copy(), head);

@@ -1,5 +1,7 @@
+using Stockroom.Book;
 using Stockroom.Book.Encoding;
 using Stockroom.Book.Ledgers;
+using Stockroom.Book.States;
 using Stockroom.Endurance.Tests.Disks;
 using Stockroom.Storage;
 
@@ -13,7 +15,15 @@ internal sealed class Judgement
 
     private readonly long _lastTransaction;
 
-    public Judgement(StockBook whole) => (_texts, _identity, _lastTransaction) = (Texts(whole.Ledger), whole.Identity, whole.Ledger.LastTransaction);
+    // Hash of the state after each number of entries, from none on.
+    private readonly List<string> _states;
+
+    public Judgement(StockBook whole)
+    {
+        (_texts, _identity, _lastTransaction) = (Texts(whole.Ledger), whole.Identity, whole.Ledger.LastTransaction);
+        _states = [.. Enumerable.Range(0, whole.Ledger.Entries.Count + 1)
+            .Select(n => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(StateCodec.Encode(Ledger.Of("", whole.Ledger.Entries.Take(n)).State))))];
+    }
 
     public static Judgement Of(MemoryDisk whole)
     {
@@ -48,6 +58,20 @@ internal sealed class Judgement
                 using var reader = StockBookFolder.OpenDamaged(damaged, BookInMemory.Folder);
                 if (reader.Messages.Count == 0)
                     Same(reader, trial);
+                else
+                    Begins(reader.Ledger, trial);
+            },
+            trial);
+        Refusable(
+            () =>
+            {
+                using var seen = BookOnSight.Open(damaged, BookInMemory.Folder);
+                SameState(seen.State, trial + ", as first shown", isWhole: false);
+                seen.Whole.Wait();
+                if (seen.HasNoLedger)
+                    return;
+                Begins(seen.Ledger, trial);
+                SameState(seen.State, trial + ", as shown at last", isWhole: seen.Damage.Count == 0 && seen.Ledger.Entries.Count == _texts.Count);
             },
             trial);
         Assert.Equal(before, Bytes(damaged));
@@ -90,6 +114,16 @@ internal sealed class Judgement
     {
         Assert.True(_texts.SequenceEqual(Texts(book.Ledger)), $"{trial}: A SILENT WRONG ANSWER: {_texts.Count} entries were booked, {book.Ledger.Entries.Count} are shown; told: {string.Join("; ", book.Messages)}");
         Assert.True(_identity == book.Identity, $"{trial}: A SILENT WRONG ANSWER: {book.Identity} where {_identity} was made");
+    }
+
+    // Whatever is shown of a damaged book is a beginning of what was booked, and nothing else.
+    private void Begins(Ledger shown, string trial) =>
+        Assert.True(_texts.Take(shown.Entries.Count).SequenceEqual(Texts(shown)), $"{trial}: A WRONG ANSWER: what is shown was not booked");
+
+    private void SameState(BookState shown, string trial, bool isWhole)
+    {
+        var bytes = Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(StateCodec.Encode(shown)));
+        Assert.True(isWhole ? _states[^1] == bytes : _states.Contains(bytes), $"{trial}: A WRONG ANSWER: the book never stood so");
     }
 
     private static bool Refusable(Action act, string trial)

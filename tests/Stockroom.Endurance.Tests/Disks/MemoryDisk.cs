@@ -59,6 +59,17 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
         After(DiskCall.Rename, from);
     }
 
+    public void Replace(string from, string to)
+    {
+        Before(DiskCall.Rename, from);
+        Name(n =>
+        {
+            if (n.Remove(from, out var inode))
+                n[to] = inode;
+        });
+        After(DiskCall.Rename, from);
+    }
+
     public void RenameFolder(string from, string to)
     {
         Before(DiskCall.Rename, from);

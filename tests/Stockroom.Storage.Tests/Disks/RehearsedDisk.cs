@@ -49,6 +49,8 @@ internal sealed class RehearsedDisk : IDisk
 
     public void Rename(string from, string to) => Do(DiskCall.Rename, from, () => LocalDisk.Instance.Rename(from, to));
 
+    public void Replace(string from, string to) => Do(DiskCall.Rename, from, () => LocalDisk.Instance.Replace(from, to));
+
     public void RenameFolder(string from, string to) => Do(DiskCall.Rename, from, () => LocalDisk.Instance.RenameFolder(from, to));
 
     public void Delete(string path) => Do(DiskCall.Delete, path, () => LocalDisk.Instance.Delete(path));

@@ -117,19 +117,86 @@ public sealed class RepairTests
     }
 
     [Fact]
-    public void OpenToRead_ALineAltered_ShowsWhatStandsBeforeAndNamesTheLine()
+    public void OpenToRead_ALineAltered_NamesTheLineAndShowsTheRestFromLiteDb()
     {
         using var disk = new BookOnDisk();
         disk.MakeAndClose();
+        AlterLine4(disk);
+        Assert.Equal(BookFault.Damaged, disk.Refused(readOnly: true).Fault);
+        using var reader = StockBookFolder.OpenDamaged(disk.Folder);
+        Assert.Equal(11, reader.Ledger.Entries.Count);
+        Assert.All(reader.Ledger.Entries, e => Assert.Equal("Ada", e.By));
+        Assert.Equal("line 4 of its journal was altered: its text does not fit its hash; entries 1 to 5 in it can be believed, from 6 on none", reader.Damage[0]);
+        Assert.Equal("entries 6 to 11 are shown from the LiteDB file, where they follow on by their hashes", reader.Damage[1]);
+        var told = Assert.Single(reader.Messages);
+        Assert.All(reader.Damage, d => Assert.Contains(d, told, StringComparison.Ordinal));
+        Assert.Contains("stockroom repair NEW_FOLDER", told, StringComparison.Ordinal);
+        Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(reader));
+    }
+
+    [Fact]
+    public void OpenToRead_ALineAlteredAndNoLiteDb_ShowsWhatStandsBefore()
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        AlterLine4(disk);
+        File.Delete(disk.Lite);
+        using var reader = StockBookFolder.OpenDamaged(disk.Folder);
+        Assert.Equal(5, reader.Ledger.Entries.Count);
+        Assert.Contains("line 4", Assert.Single(reader.Damage), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OpenToRead_WithoutAJournalOrAnIdentity_ShowsWhatLiteDbHas()
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        var (journal, identity) = (File.ReadAllBytes(disk.Journal), Path.Combine(disk.Folder, "book.json"));
+        File.Delete(disk.Journal);
+        using (var reader = StockBookFolder.OpenDamaged(disk.Folder))
+        {
+            Assert.Equal(11, reader.Ledger.Entries.Count);
+            Assert.Contains("has no journal.txt", reader.Damage[0], StringComparison.Ordinal);
+        }
+
+        File.WriteAllBytes(disk.Journal, journal);
+        File.WriteAllText(identity, "{}");
+        using (var reader = StockBookFolder.OpenDamaged(disk.Folder))
+        {
+            Assert.Equal(11, reader.Ledger.Entries.Count);
+            Assert.Contains("book.json was altered", reader.Damage[0], StringComparison.Ordinal);
+        }
+
+        File.WriteAllText(disk.Lite, "no LiteDB file either");
+        Assert.Equal(BookFault.NotABook, Assert.Throws<BookUnavailableException>(() => StockBookFolder.OpenDamaged(disk.Folder)).Fault);
+        Assert.Equal(BookFault.Damaged, Assert.Throws<BookUnavailableException>(() => StockBookFolder.Repair(disk.Folder, disk.Beside("new.stockbook"))).Fault);
+    }
+
+    [Fact]
+    public void Open_AnEntryOfAKindOnlyANewerProgramKnows_IsRefusedAsNewerAndLeftAlone()
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose(transactions: 3);
+        var (previous, entry) = (File.ReadLines(disk.Journal).Last()[..64], "");
+        using (var book = disk.Open(readOnly: true))
+            entry = $"{{\"number\":6,\"transaction\":4,\"kind\":\"irradiated\",\"happened_at\":\"2026-05-20T14:30:00+02:00\",\"recorded_at\":\"2026-05-20T14:30:00+02:00\",\"by\":\"Ada\",\"previous\":\"{book.Ledger.HeadHash}\"}}";
+        var line = $"{{\"transaction\":4,\"previous\":\"{previous}\",\"recorded_at\":\"2026-05-20T14:30:00+02:00\",\"by\":\"Ada\",\"entries\":[{entry}]}}";
+        File.AppendAllText(disk.Journal, Book.Encoding.EntryCodec.HashOf(line) + " " + line + "\n");
+        var before = disk.Bytes();
+        Assert.Equal(BookFault.Newer, disk.Refused().Fault);
+        Assert.Equal(BookFault.Newer, disk.Refused(readOnly: true).Fault);
+        var refusal = Assert.Throws<BookUnavailableException>(() => StockBookFolder.OpenDamaged(disk.Folder));
+        Assert.Contains("line 4 of its journal was written by a newer program ('irradiated' is not a kind of entry this version knows)", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal(BookFault.Newer, Assert.Throws<BookUnavailableException>(() => StockBookFolder.Repair(disk.Folder, disk.Beside("new.stockbook"))).Fault);
+        Assert.False(StockBookFolder.Verify(disk.Folder).Holds);
+        Assert.Equal(before, disk.Bytes());
+    }
+
+    private static void AlterLine4(BookOnDisk disk)
+    {
         var lines = File.ReadAllLines(disk.Journal);
         lines[3] = lines[3].Replace("Ada", "Eve", StringComparison.Ordinal);
         File.WriteAllText(disk.Journal, string.Concat(lines.Select(l => l + "\n")));
-        Assert.Equal(BookFault.Damaged, disk.Refused(readOnly: true).Fault);
-        using var reader = StockBookFolder.OpenDamaged(disk.Folder);
-        Assert.Equal(5, reader.Ledger.Entries.Count);
-        Assert.Contains("line 4 of its journal was altered: its text does not fit its hash; of its entries only those up to 5 hold", reader.Damage[0], StringComparison.Ordinal);
-        Assert.All(reader.Damage, d => Assert.Contains(reader.Messages, m => m.EndsWith(d, StringComparison.Ordinal)));
-        Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(reader));
     }
 
     [Fact]

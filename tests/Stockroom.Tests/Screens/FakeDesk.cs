@@ -29,6 +29,8 @@ public sealed class FakeDesk : IDesk
 
     public long Version { get; set; } = 1;
 
+    public Standing? Standing { get; set; }
+
     /// <summary>The day on which the book is looked at.</summary>
     public DateOnly Date { get; set; } = new(2026, 3, 17);
 

@@ -29,6 +29,9 @@ internal sealed class Keeper : IDisposable
     /// <summary>What STOCKROOM_BOOK says; verbs are run without --book.</summary>
     public string Book { get; set; }
 
+    /// <summary>What STOCKROOM_PASSPHRASE says.</summary>
+    public string? Passphrase { get; set; }
+
     public string Journal => Path.Combine(Book, "journal.txt");
 
     /// <summary>A keeper whose book has a room with a shelf in each of two cabinets, and no container.</summary>
@@ -59,7 +62,7 @@ internal sealed class Keeper : IDisposable
             Out = output,
             Error = error,
             Clock = Clock,
-            Variable = name => name == "STOCKROOM_BOOK" ? Book : null,
+            Variable = name => name switch { "STOCKROOM_BOOK" => Book, "STOCKROOM_PASSPHRASE" => Passphrase, _ => null },
             DataFolder = DataFolder,
             User = "Maren Sole",
             IsTerminal = false,
@@ -75,6 +78,24 @@ internal sealed class Keeper : IDisposable
     public string IdOf(string content, string? place = null) => Run("list", "--json").Done().Json.GetProperty("containers").EnumerateArray()
         .Single(c => c.GetProperty("content").GetString() == content && (place is null || c.GetProperty("place").GetString() == place))
         .GetProperty("id").GetString()!;
+
+    /// <summary>A path beside the book.</summary>
+    public string Beside(string name) => Path.Combine(Folder, name);
+
+    /// <summary>Writes a file beside the book and gives its path.</summary>
+    public string Write(string name, string text)
+    {
+        File.WriteAllText(Beside(name), text);
+        return Beside(name);
+    }
+
+    /// <summary>Every entry of a book as "export" writes it.</summary>
+    public string Export(string book)
+    {
+        var file = Beside($"export-{Guid.NewGuid():N}.json");
+        Run("export", file, "--book", book).Done();
+        return File.ReadAllText(file);
+    }
 
     /// <summary>Everything in the book's folder but the lock, as text that differs when a byte does.</summary>
     public string BookBytes() => FolderBytes(Book);

@@ -23,6 +23,7 @@ public sealed class DecayChain
     private readonly IReadOnlyList<Nuclide> _members;
     private readonly double[][] _feeds;
 
+    /// <summary>A chain from its members and the shares by which they feed each other.</summary>
     /// <param name="members">The parent first, every daughter after those that feed it.</param>
     /// <param name="feeds">feeds[i][j]: share of the decays of member j that become member i.</param>
     internal DecayChain(IReadOnlyList<Nuclide> members, double[][] feeds) => (_members, _feeds) = (members, feeds);

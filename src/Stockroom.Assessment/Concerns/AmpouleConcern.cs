@@ -8,7 +8,7 @@ public sealed class AmpouleConcern : IConcern
 {
     public IEnumerable<WrongItem> Find(StockAssessment stock) =>
         from holding in stock.Holdings
-        where holding.Ampoule is { Verdict: FillVerdict.Unsafe or FillVerdict.NeverSeal } or { Verdict: FillVerdict.Marginal, Margin: not null }
+        where holding.Ampoule is { Verdict: FillVerdict.Unsafe or FillVerdict.NeverSeal } or { Verdict: FillVerdict.Marginal, IsNearBursting: true }
         let fill = holding.Ampoule!
         select new WrongItem(
             fill.Verdict == FillVerdict.Marginal ? Severity.Warning : Severity.Danger,

@@ -20,22 +20,47 @@ public enum FillVerdict
 /// expands by its density law, the trapped gas is squeezed into what is left, the vapour stands at saturation; above the critical
 /// temperature all of it is a gas by the gas law.
 /// </summary>
-/// <remarks>Verdict: null where the pressure is not known. LiquidFull: where the liquid alone fills the glass; null where that lies above the critical point or is not known.
-/// Margin: strength over the pressure across the wall at the warmest.</remarks>
-public sealed record AmpouleFill(
-    FillVerdict? Verdict, Volume? Liquid, Fraction? Ullage, Temperature? LiquidFull, Pressure? AtMean, Pressure? AtWarmest, Band<Pressure> Strength, Band<Fraction>? Margin, IReadOnlyList<string> Because)
+public sealed record AmpouleFill
 {
-    private const double SoundMargin = 2;
     private static readonly Temperature AssumedWarmest = Temperature.FromCelsius(40);
 
-    public static AmpouleFill Of(Content content, Mass mass, Ampoule ampoule, Temperature mean, Temperature warmest, PropertyFacts facts)
-    {
-        if (GasMakers.Reason(content) is { } never)
-            return new AmpouleFill(FillVerdict.NeverSeal, null, null, null, null, null, ampoule.Strength, null, [never]);
-        if (content.Pure is not { } pure)
-            return Undecided(ampoule, $"{content.Name} is a mixture: its pressure in a sealed tube is not computed");
-        return AmpoulePressure.Judge(pure, mass, ampoule, mean, warmest, facts);
-    }
+    /// <summary>Null where the pressure is not known.</summary>
+    public required FillVerdict? Verdict { get; init; }
+
+    public Volume? Liquid { get; init; }
+
+    /// <summary>Room above the liquid at the usual temperature.</summary>
+    public Fraction? Ullage { get; init; }
+
+    /// <summary>Where the liquid alone fills the glass; null where that lies above the critical point or is not known.</summary>
+    public Temperature? LiquidFull { get; init; }
+
+    public Pressure? AtMean { get; init; }
+
+    /// <summary>Null too where the liquid fills the glass before: no pressure can be stated for what then bursts.</summary>
+    public Pressure? AtWarmest { get; init; }
+
+    public required Band<Pressure> Strength { get; init; }
+
+    /// <summary>Strength over the pressure across the wall at the warmest.</summary>
+    public Band<Fraction>? Margin { get; init; }
+
+    /// <summary>The most of the same content that would be sound in the same tube; null where the fill is, or none would be.</summary>
+    public Mass? SoundFill { get; init; }
+
+    /// <summary>Reasons, the one that settles the verdict first.</summary>
+    public required IReadOnlyList<string> Because { get; init; }
+
+    /// <summary>
+    /// True where pressure or heat within reach could break the glass; false for a fill that only breaks the filling rule, which
+    /// matters before sealing more than after.
+    /// </summary>
+    public bool IsNearBursting => Margin is { Expected.Value: < AmpouleJudge.SoundMargin } || LiquidFull < FillingRatio.NotFullAt;
+
+    public static AmpouleFill Of(AmpouleQuestion question, PropertyFacts facts) => AmpouleJudge.Judge(question, facts);
+
+    public static AmpouleFill Of(Content content, Mass mass, Ampoule ampoule, Temperature mean, Temperature warmest, PropertyFacts facts) => Of(
+        new AmpouleQuestion { Content = content, Fill = mass, Ampoule = ampoule, At = mean, Warmest = warmest, Coldest = Lower(mean, Temperature.FromCelsius(5)) }, facts);
 
     /// <summary>Of a flame-sealed vessel as it stands, with air at one atmosphere sealed in; null for any other closure.</summary>
     public static AmpouleFill? Of(Situation situation, PropertyFacts facts)
@@ -49,14 +74,5 @@ public sealed record AmpouleFill(
             : fill;
     }
 
-    internal static AmpouleFill Undecided(Ampoule ampoule, string reason) =>
-        new(null, null, null, null, null, null, ampoule.Strength, null, [reason]);
-
-    internal static (FillVerdict Verdict, Band<Fraction> Margin) OfMargin(Pressure atWarmest, Band<Pressure> strength)
-    {
-        var across = Math.Max(atWarmest.Pascals - PhysicalConstants.StandardAtmosphere.Pascals, 1);
-        var margin = strength.Select(s => new Fraction(Math.Min(s.Pascals / across, 1000)));
-        var verdict = margin.Low.Value >= SoundMargin / 2 && margin.Expected.Value >= SoundMargin ? FillVerdict.Sound : margin.Expected.Value >= 1 ? FillVerdict.Marginal : FillVerdict.Unsafe;
-        return (verdict, margin);
-    }
+    private static Temperature Lower(Temperature a, Temperature b) => a < b ? a : b;
 }

@@ -4,42 +4,47 @@ using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Vessels;
 
-/// <summary>A pure content in a sealed ampoule at a temperature: liquid volume, liquid-full temperature, pressure.</summary>
-internal sealed class Filling(Substance pure, Mass mass, Ampoule ampoule, PropertyFacts facts)
+/// <summary>So much of a content in a sealed ampoule at a temperature: liquid volume, liquid-full temperature, absolute pressure.</summary>
+internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule, AmountOfSubstance helium)
 {
-    private const double StepKelvin = 1;
-    private const double HighestKelvin = 700;
+    private const double LowestKelvin = 180;
+    private const double HighestKelvin = 720;
 
-    /// <summary>A verdict that needs no pressure: a solid that does not melt or steam at the warmest is sound if it fits.</summary>
-    public AmpouleFill? Always(Temperature mean)
-    {
-        var at = facts.StateAt(pure, mean);
-        if (at != MatterState.Solid || facts.SolidDensity(pure).Value is not { } density)
-            return null;
-        var volume = new Volume(mass.Kilograms / density.KilogramsPerCubicMetre);
-        if (volume > ampoule.Volume)
-            return new AmpouleFill(FillVerdict.Unsafe, null, null, null, null, null, ampoule.Strength, null, [$"{mass.Grams:0.##} g is more than the ampoule holds"]);
-        return null;
-    }
+    /// <summary>Content of the tube as it was closed: the gas in the neck may be hot, the content is not warmer than a room.</summary>
+    private Temperature ContentAtSealing => ampoule.SealedAt.Celsius > 25 ? Temperature.FromCelsius(20) : ampoule.SealedAt;
 
     public Volume? Liquid(Temperature t) =>
-        !IsGasThroughout(t) && facts.LiquidDensity(pure, t).Value is { } rho ? new Volume(mass.Kilograms / rho.KilogramsPerCubicMetre) : null;
+        !IsGasThroughout(t) && content.LiquidDensity(t).Value is { } rho ? Over(rho) : null;
 
-    /// <summary>Null where the liquid does not fill the glass below the end of its fit.</summary>
+    /// <summary>What the content fills, liquid or solid; null for a gas and where no density is known.</summary>
+    public Volume? Condensed(Temperature t) =>
+        IsGasThroughout(t) ? null : Liquid(t) ?? (content.SolidDensity is { } rho ? Over(rho) : null);
+
+    /// <summary>What the content fills when frozen, for one that swells; null for any other.</summary>
+    public Volume? Frozen()
+    {
+        if (content.Growth is not { } growth)
+            return null;
+        var melting = content.Melting ?? Temperature.FromCelsius(0);
+        var liquid = content.LiquidDensity(new Temperature(melting.Kelvin + 0.5)).Value ?? content.SolidDensity;
+        return liquid is { } rho ? Over(rho) * (1 + growth.Growth.Value) : null;
+    }
+
+    /// <summary>Where the liquid alone fills the glass; null where that lies above the end of its density fit.</summary>
     public Temperature? LiquidFull()
     {
         Temperature? below = null;
-        for (var k = 250.0; k < HighestKelvin; k += StepKelvin)
+        for (var k = LowestKelvin; k < HighestKelvin; k++)
         {
             var t = new Temperature(k);
-            if (facts.LiquidDensity(pure, t).Value is not { } rho)
+            if (content.LiquidDensity(t).Value is null)
             {
                 if (below is not null)
                     return null;
                 continue;
             }
 
-            if (mass.Kilograms / rho.KilogramsPerCubicMetre >= ampoule.VolumeAt(t).CubicMetres)
+            if (IsFull(t))
                 return below is { } b ? Bisect(b, t) : t;
             below = t;
         }
@@ -50,54 +55,73 @@ internal sealed class Filling(Substance pure, Mass mass, Ampoule ampoule, Proper
     /// <summary>True above the critical temperature, and where there is too little to leave any liquid.</summary>
     public bool IsGasThroughout(Temperature t)
     {
-        if (facts.CriticalTemperature(pure).Value is { } tc && t >= tc)
+        if (content.Critical is { } tc && t >= tc)
             return true;
-        var saturation = facts.VapourPressure(pure, t).Value;
-        return saturation is { } p && ByGasLaw(t) < p;
+        return content.Pure is { MolarMass: not null } && content.Vapour(t).Value is { } saturation && Ideal(t) < saturation;
     }
 
-    /// <summary>Absolute; null where it is not known.</summary>
-    public Pressure? Pressure(Temperature t)
+    /// <summary>Absolute, with its uncertainty; missing where it is not known.</summary>
+    public Fact<Pressure> Pressure(Temperature t)
     {
         if (IsGasThroughout(t))
-            return ByGasLaw(t) + Trapped(t, ampoule.VolumeAt(t));
-        var state = facts.StateAt(pure, t);
-        if (facts.VapourPressure(pure, t).Value is not { } p)
-            return state == MatterState.Solid ? Trapped(t, Room(t)) : null;
-        return p + Trapped(t, Room(t));
+        {
+            return Real(t) is { } gas
+                ? Fact<Pressure>.Of(gas + Trapped(t, ampoule.VolumeAt(t)), Spread.OfPercent(content.CriticalPressure is null ? 20 : 7), RealGas)
+                : Fact<Pressure>.Missing($"{mass.Grams:0.##} g of {content.Name} in {ampoule.Volume.Millilitres:0.#} mL is denser than any gas: it fills the glass like a liquid");
+        }
+
+        var room = Room(t);
+        var vapour = content.Vapour(t);
+        if (vapour.Value is not { } p)
+            return content.StateAt(t) == MatterState.Solid ? Fact<Pressure>.Of(Trapped(t, room), Spread.None, RealGas) : vapour;
+
+        // The vapour's uncertainty counts by its share of the whole.
+        var trapped = Trapped(t, room);
+        var spread = Spread.Of(((p * vapour.Spread.Factor) + trapped) / (p + trapped));
+        return Fact<Pressure>.Of(p + trapped, spread, vapour.Provenance!, vapour.Note);
     }
 
-    public string Why(Temperature t) => facts.VapourPressure(pure, t).Reason ?? $"the liquid density of {pure.Name} is not in the tables";
+    /// <summary>p V/(n R T) of a content that is a gas throughout; null where only the ideal law could be used.</summary>
+    public Fraction? Compressibility(Temperature t) => content.CriticalPressure is not null && Amount is { } n && Real(t) is { } p
+        ? RedlichKwong.Compressibility(p, n, ampoule.VolumeAt(t), t)
+        : null;
 
-    /// <summary>The filling rule for liquefied gases, where the content is one; null where it is met or does not apply.</summary>
-    public string? OverRatio()
+    /// <summary>What helium of decay adds.</summary>
+    public Pressure Helium(Temperature t) => GasLaw.Pressure(helium, Room(t), t);
+
+    /// <summary>True for a content that was a gas when the tube was closed: it is itself what was sealed in.</summary>
+    public bool WasSealedAsGas => IsGasThroughout(ContentAtSealing) && content.StateAt(ContentAtSealing) == MatterState.Gas;
+
+    private static Chemistry.Tables.Provenance RealGas => new("gas law with the compressibility of Redlich and Kwong, Chem. Rev. 44, 233", "-", "1949");
+
+    private AmountOfSubstance? Amount => content.Pure?.MolarMass is { } m ? new AmountOfSubstance(mass.Kilograms / m.KilogramsPerMole) : null;
+
+    private Volume Over(Density rho) => new(mass.Kilograms / rho.KilogramsPerCubicMetre);
+
+    private bool IsFull(Temperature t) => content.LiquidDensity(t).Value is { } rho && Over(rho) >= ampoule.VolumeAt(t);
+
+    private Pressure Ideal(Temperature t) => Amount is { } n ? GasLaw.Pressure(n, ampoule.VolumeAt(t), t) : default;
+
+    private Pressure? Real(Temperature t)
     {
-        if (facts.StateAt(pure, Temperature.FromCelsius(20)) != MatterState.Gas || facts.LiquidDensity(pure, FillingRatio.DensityAt).Value is not { } rho)
+        if (Amount is not { } n)
             return null;
-        var ratio = new Density(mass.Kilograms / ampoule.Volume.CubicMetres);
-        var greatest = FillingRatio.Greatest(rho);
-        return ratio > greatest
-            ? $"{ratio.GramsPerMillilitre:0.00} kg/L is above the filling ratio of {greatest.GramsPerMillilitre:0.00} (UN P200: 0.95 times the liquid's density at 50 degrees C)"
-            : null;
+        if (content.Critical is not { } tc || content.CriticalPressure is not { } pc)
+            return Ideal(t);
+        var v = ampoule.VolumeAt(t);
+        return v > RedlichKwong.LeastVolume(n, tc, pc) * 1.02 ? RedlichKwong.Pressure(n, v, t, tc, pc) : null;
     }
 
-    // Compressibility taken as 1: within a fifth below half the critical pressure.
-    private Pressure ByGasLaw(Temperature t) =>
-        GasLaw.Pressure(new AmountOfSubstance(mass.Kilograms / (pure.MolarMass?.KilogramsPerMole ?? 0.03)), ampoule.VolumeAt(t), t);
-
-    private Volume Room(Temperature t)
-    {
-        var content = Liquid(t) ?? (facts.SolidDensity(pure).Value is { } rho ? new Volume(mass.Kilograms / rho.KilogramsPerCubicMetre) : default);
-        return new Volume(Math.Max(ampoule.VolumeAt(t).CubicMetres - content.CubicMetres, ampoule.Volume.CubicMetres * 1e-4));
-    }
+    private Volume Room(Temperature t) => new(Math.Max(
+        ampoule.VolumeAt(t).CubicMetres - (Condensed(t)?.CubicMetres ?? 0), ampoule.Volume.CubicMetres * 1e-4));
 
     private Pressure Trapped(Temperature t, Volume room)
     {
-        // A content that is a gas when sealed is itself what was sealed in.
-        if (IsGasThroughout(ampoule.SealedAt))
-            return default;
-        var sealedRoom = Room(ampoule.SealedAt);
-        return ampoule.SealedPressure * (t.Kelvin / ampoule.SealedAt.Kelvin * (sealedRoom / room));
+        var decay = GasLaw.Pressure(helium, room, t);
+
+        if (WasSealedAsGas)
+            return decay;
+        return decay + (ampoule.SealedPressure * (t.Kelvin / ampoule.SealedAt.Kelvin * (Room(ContentAtSealing) / room)));
     }
 
     private Temperature Bisect(Temperature low, Temperature high)
@@ -105,8 +129,7 @@ internal sealed class Filling(Substance pure, Mass mass, Ampoule ampoule, Proper
         for (var i = 0; i < 40; i++)
         {
             var middle = new Temperature((low.Kelvin + high.Kelvin) / 2);
-            var full = facts.LiquidDensity(pure, middle).Value is { } rho && mass.Kilograms / rho.KilogramsPerCubicMetre >= ampoule.VolumeAt(middle).CubicMetres;
-            (low, high) = full ? (low, middle) : (middle, high);
+            (low, high) = IsFull(middle) ? (low, middle) : (middle, high);
         }
 
         return high;

@@ -9,7 +9,7 @@ namespace Stockroom.Assessment.Vessels;
 public sealed record ResistanceFinding(string Material, string Content, ResistanceRating? Rating, string Because, Provenance? Source);
 
 /// <summary>One wetted part of a vessel and how it stands what it holds.</summary>
-/// <remarks>Part: body, liner or stopper. By: the content itself or its cover.</remarks>
+/// <remarks>Part: body, liner, stopper or grease. By: the content itself or its cover.</remarks>
 public sealed record WettedPart(string Part, string By, ResistanceFinding Finding);
 
 /// <summary>
@@ -30,12 +30,15 @@ public static class VesselFit
     /// <summary>A trace below this share does not judge a vessel.</summary>
     private const decimal TracePercent = 0.1m;
 
+    /// <summary>Strengths this near to each other are the same to a material.</summary>
+    private const double SameStrengthPercent = 5;
+
     /// <summary>Every wetted part against content and cover, worst first.</summary>
     public static IReadOnlyList<WettedPart> Of(Situation situation, PropertyFacts facts)
     {
         var parts = new List<(string Part, string Material)> { ("body", situation.Vessel.Material) };
         foreach (var material in situation.Closure.Wetted.Where(m => m != situation.Vessel.Material))
-            parts.Add((material == situation.Closure.Liner ? "liner" : "stopper", material));
+            parts.Add((material == situation.Closure.Liner ? "liner" : material == "joint grease" ? "grease" : "stopper", material));
         var contents = new List<Content> { situation.Content };
         if (situation.Cover is { Kind: CoverKind.Liquid, Content: { } cover } && facts.Catalogue.Resolve(cover).Content is { } over)
             contents.Add(over);
@@ -60,9 +63,10 @@ public static class VesselFit
     {
         if (content.IsUnknown)
             return new ResistanceFinding(material, content.Name, null, "what the content is, is not known; no material can be called safe", null);
+        material = MaterialNames.Of(material, [.. facts.RatedMaterials, .. JudgedAs.Keys]);
         var judged = facts.RatedMaterials.Contains(material, StringComparer.Ordinal) ? material : JudgedAs.GetValueOrDefault(material);
         if (judged is null)
-            return new ResistanceFinding(material, content.Name, null, $"{material} is not in the resistance table; it rates {string.Join(", ", facts.RatedMaterials)}", null);
+            return new ResistanceFinding(material, content.Name, null, Unrated(material, facts), null);
         var found = content.Parts.Where(p => p.Percent >= TracePercent || content.Parts.Count == 1)
             .Select(p => Nearest(p, content, judged, facts)).OfType<MaterialResistance>().ToList();
         if (found.Count == 0)
@@ -73,14 +77,17 @@ public static class VesselFit
         return new ResistanceFinding(material, content.Name, worst.Rating, Because(worst, content, material, judged), worst.Provenance);
     }
 
-    // Of a solution, the listed strength nearest to its own; a substance listed only as such also stands for its mixtures.
+    // Of a solution, the listed strength nearest to its own; between two listed ones the worse, as steel stands sulfuric acid when
+    // strong and not when weak. A substance listed only as such also stands for its mixtures.
     private static MaterialResistance? Nearest(Part part, Content content, string material, PropertyFacts facts)
     {
         var rows = facts.Resistances(part.Substance, material);
         if (rows.Count == 0 || (part.Substance.Name == "water" && content.Parts.Count > 1))
             return null;
-        var percent = (double)part.Percent;
-        return rows.MinBy(r => Math.Abs((r.Strength?.Percent ?? 100) - percent));
+        double Off(MaterialResistance r) => (r.Strength?.Percent ?? 100) - (double)part.Percent;
+        var nearest = rows.MinBy(r => Math.Abs(Off(r)))!;
+        var other = rows.Where(r => Off(r) * Off(nearest) < 0).MinBy(r => Math.Abs(Off(r)));
+        return Math.Abs(Off(nearest)) <= SameStrengthPercent || other is null || other.Rating >= nearest.Rating ? nearest : other;
     }
 
     // A liquid or dissolved part that is a good share of the content and stands nowhere in the table leaves the answer open.
@@ -96,7 +103,18 @@ public static class VesselFit
         return $"{row.Substance.Name} on {material}: {row.Remark}{strength}{stand}";
     }
 
-    private static string Word(ResistanceRating rating) => rating switch
+    private static string Unrated(string material, PropertyFacts facts)
+    {
+        var nearest = MaterialNames.Nearest(material, facts.RatedMaterials);
+        return $"{material} is not in the resistance table; {(nearest.Count > 0 ? "nearest: " + string.Join(", ", nearest) : "it rates " + string.Join(", ", facts.RatedMaterials))}";
+    }
+
+    /// <summary>Materials of the table that stand a content well, in the order of the table.</summary>
+    public static IReadOnlyList<string> WouldDo(Content content, PropertyFacts facts) =>
+        [.. facts.RatedMaterials.Where(m => Resists(m, content, facts).Rating == ResistanceRating.Good)];
+
+    /// <summary>The word for a rating.</summary>
+    public static string Word(ResistanceRating rating) => rating switch
     {
         ResistanceRating.Good => "good",
         ResistanceRating.Limited => "limited",

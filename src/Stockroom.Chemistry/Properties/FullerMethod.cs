@@ -23,4 +23,14 @@ public static class FullerMethod
         var size = Math.Cbrt(volumeA.Value) + Math.Cbrt(volumeB.Value);
         return new Diffusivity(1.43e-7 * Math.Pow(t.Kelvin, 1.75) / (p.Bar * Math.Sqrt(mean) * size * size));
     }
+
+    /// <summary>
+    /// The first form of 1966, with its own volumes: D = 1e-7 T^1.75 (1/Ma + 1/Mb)^0.5/(P (va^(1/3) + vb^(1/3))^2), P in atm.
+    /// Source: Fuller, Schettler, Giddings, Ind. Eng. Chem. 58 (1966) 19. Worked example: butanol in air at 298.9 K: 9.03e-6 m2/s (Geankoplis 6.2-5).
+    /// </summary>
+    public static Diffusivity Of1966(Temperature t, Pressure p, MolarMass a, DiffusionVolume volumeA, MolarMass b, DiffusionVolume volumeB)
+    {
+        var size = Math.Cbrt(volumeA.Value) + Math.Cbrt(volumeB.Value);
+        return new Diffusivity(1e-7 * Math.Pow(t.Kelvin, 1.75) * Math.Sqrt((1 / a.GramsPerMole) + (1 / b.GramsPerMole)) / (p / PhysicalConstants.StandardAtmosphere * size * size));
+    }
 }

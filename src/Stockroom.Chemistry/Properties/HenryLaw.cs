@@ -15,4 +15,8 @@ public static class HenryLaw
     public static Pressure Pressure(MolarConcentration c, HenryConstant h) => new(c.MolesPerCubicMetre / h.MolesPerCubicMetrePascal);
 
     public static MolarConcentration Dissolved(Pressure p, HenryConstant h) => new(p.Pascals * h.MolesPerCubicMetrePascal);
+
+    /// <summary>Mole fraction dissolved under a gas by a constant stated as pressure over mole fraction.</summary>
+    /// <remarks>Worked example: air at 90.04 kPa over water, 6200 MPa: 1.452e-5 (Cengel 14.3).</remarks>
+    public static Fraction MoleFraction(Pressure gas, Pressure constant) => new(gas / constant);
 }

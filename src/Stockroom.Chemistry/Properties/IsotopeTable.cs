@@ -22,6 +22,7 @@ internal sealed class IsotopeTable
 
     private readonly Dictionary<string, Nuclide> _nuclides = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<NuclideShare>> _elements = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(Nuclide Daughter, double Share)>> _daughters = new(StringComparer.Ordinal);
     private readonly IReadOnlyDictionary<string, double> _weights;
 
     private IsotopeTable(IReadOnlyDictionary<string, double> weights) => _weights = weights;
@@ -47,7 +48,45 @@ internal sealed class IsotopeTable
             list.Add(new NuclideShare(nuclide, new Fraction(row.Positive("mass_share")), row.OneOf("kind", Kinds), row.Provenance));
         }
 
+        foreach (var row in EmbeddedTables.Facts("decay-chains.tsv", "parent", "daughter", "share").Rows)
+        {
+            if (!table._nuclides.ContainsKey(row.Text("parent")) || !table._nuclides.TryGetValue(row.Text("daughter"), out var daughter))
+                throw row.Wrong("daughter", "parent and daughter must stand in isotopes.tsv");
+            if (!table._daughters.TryGetValue(row.Text("parent"), out var list))
+                table._daughters[row.Text("parent")] = list = [];
+            list.Add((daughter, row.Positive("share")));
+            if (list.Sum(d => d.Share) > 1.000001)
+                throw row.Wrong("share", "the shares of a parent's decays add to more than 1");
+        }
+
         return table;
+    }
+
+    /// <summary>The nuclide and everything that its decay leads to.</summary>
+    public DecayChain ChainOf(Nuclide parent)
+    {
+        var order = new List<Nuclide>();
+        Visit(parent, order, []);
+        order.Reverse();
+        var index = order.Select((n, i) => (n.Name, i)).ToDictionary(x => x.Name, x => x.i, StringComparer.Ordinal);
+        var feeds = order.Select(_ => new double[order.Count]).ToArray();
+        foreach (var nuclide in order)
+        {
+            foreach (var (daughter, share) in _daughters.GetValueOrDefault(nuclide.Name) ?? [])
+                feeds[index[daughter.Name]][index[nuclide.Name]] = share;
+        }
+
+        return new DecayChain(order, feeds);
+    }
+
+    // Depth first, so that in reverse every daughter comes after all that feed it.
+    private void Visit(Nuclide nuclide, List<Nuclide> order, HashSet<string> seen)
+    {
+        if (!seen.Add(nuclide.Name))
+            return;
+        foreach (var (daughter, _) in _daughters.GetValueOrDefault(nuclide.Name) ?? [])
+            Visit(daughter, order, seen);
+        order.Add(nuclide);
     }
 
     public Nuclide? Find(string name) => _nuclides.GetValueOrDefault(name);

@@ -22,4 +22,13 @@ public static class Permeation
     /// <summary>Permeability from a diffusion coefficient and a solubility.</summary>
     public static Permeability Of(Diffusivity d, HenryConstant solubility) =>
         new(d.SquareMetresPerSecond * solubility.MolesPerCubicMetrePascal);
+
+    /// <summary>Through a sheet between two known concentrations of what passes in it (Fick); also through a film of liquid.</summary>
+    /// <remarks>Worked example: 7.27e-10 m2/s, 200 mol/m3 over 40 mm of film: 3.635e-6 mol/(m2 s) (Geankoplis 6.4-2).</remarks>
+    public static MolarFlux Between(Diffusivity d, Length thickness, MolarConcentration inside, MolarConcentration outside) =>
+        new(d.SquareMetresPerSecond * (inside.MolesPerCubicMetre - outside.MolesPerCubicMetre) / thickness.Metres);
+
+    /// <summary>How long a sheet takes before it lets through what it will: l^2/(6 D).</summary>
+    /// <remarks>Source: Daynes, Proc. Roy. Soc. A 97 (1920) 286; Crank, The Mathematics of Diffusion, section 4.3.</remarks>
+    public static Span TimeLag(Diffusivity d, Length thickness) => new(thickness.Metres * thickness.Metres / (6 * d.SquareMetresPerSecond));
 }

@@ -23,6 +23,7 @@ public sealed class PropertyFacts
     private readonly Lazy<CoverTransportTable> _covers;
     private readonly Lazy<DecompositionTable> _decompositions;
     private readonly Lazy<MaterialResistanceTable> _resistances;
+    private readonly Lazy<SealingTables> _sealing;
 
     private PropertyFacts(SubstanceCatalogue catalogue)
     {
@@ -39,6 +40,7 @@ public sealed class PropertyFacts
         _covers = new(() => CoverTransportTable.Read(catalogue));
         _decompositions = new(() => DecompositionTable.Read(catalogue));
         _resistances = new(() => MaterialResistanceTable.Read(catalogue));
+        _sealing = new(() => SealingTables.Read(catalogue));
     }
 
     /// <summary>The facts that come with the program.</summary>
@@ -97,6 +99,11 @@ public sealed class PropertyFacts
 
     public Fact<Temperature> CriticalTemperature(Substance substance) => TemperatureOf(substance, PropertyKind.CriticalTemperature, "critical temperature");
 
+    public Fact<Pressure> CriticalPressure(Substance substance) =>
+        _properties.Value.Find(substance, PropertyKind.CriticalPressure) is { } e
+            ? Fact<Pressure>.Of(new Pressure(e.Value), e.Spread, e.Provenance)
+            : Fact<Pressure>.Missing($"no critical pressure of {substance.Name} is in the tables");
+
     public Fact<Fraction> LowerFlammableLimit(Substance substance) =>
         _properties.Value.Find(substance, PropertyKind.LowerFlammableLimit) is { } e
             ? Fact<Fraction>.Of(new Fraction(e.Value), e.Spread, e.Provenance)
@@ -116,6 +123,13 @@ public sealed class PropertyFacts
 
     public IReadOnlyList<NuclideShare> Nuclides(Substance substance) => _isotopes.Value.In(substance);
 
+    /// <summary>A nuclide and everything that its decay leads to.</summary>
+    public DecayChain DecayChain(Nuclide parent) => _isotopes.Value.ChainOf(parent);
+
+    /// <summary>Helium that a mass of a nuclide and its daughters make in a time; the parent is taken as pure at the start.</summary>
+    public AmountOfSubstance Helium(Nuclide parent, Mass mass, Span elapsed) =>
+        new(mass.Kilograms / parent.MolarMass.KilogramsPerMole * DecayChain(parent).AlphasUntil(elapsed).Value);
+
     /// <summary>What a wall material lets through of a substance; empty where nothing is listed.</summary>
     public IReadOnlyList<WallPermeability> Permeability(string material, Substance substance) => _permeabilities.Value.Find(material, substance);
 
@@ -125,6 +139,12 @@ public sealed class PropertyFacts
 
     /// <summary>How materials stand a substance, at every listed strength; empty where nothing is listed.</summary>
     public IReadOnlyList<MaterialResistance> Resistances(Substance substance, string material) => _resistances.Value.Find(substance, material);
+
+    /// <summary>How much a substance swells as it freezes; null where it is not known to.</summary>
+    public FreezingGrowth? GrowthOnFreezing(Substance substance) => _sealing.Value.Growth(substance);
+
+    /// <summary>Filling ratios listed for a liquefied gas, by rising test pressure; empty where none is.</summary>
+    public IReadOnlyList<ListedFillingRatio> ListedFillingRatios(Substance substance) => _sealing.Value.Ratios(substance);
 
     /// <summary>Materials that material-resistance.tsv rates.</summary>
     public IReadOnlyList<string> RatedMaterials => _resistances.Value.Materials;

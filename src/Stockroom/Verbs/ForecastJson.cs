@@ -41,7 +41,7 @@ internal static class ForecastJson
         json.Texts("warnings", forecast.Warnings);
     }
 
-    private static void Band(Utf8JsonWriter json, string name, Band<double>? band)
+    internal static void Band(Utf8JsonWriter json, string name, Band<double>? band)
     {
         if (band is not { } known)
         {

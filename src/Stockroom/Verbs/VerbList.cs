@@ -26,6 +26,8 @@ internal static class VerbList
         WaresVerb.Vessels(),
         WaresVerb.Closures(),
         WaresVerb.Covers(),
+        new ResistsVerb(),
+        new AmpouleVerb(),
         new PairVerb(),
         new NeighboursVerb(),
         new LabelVerb(),

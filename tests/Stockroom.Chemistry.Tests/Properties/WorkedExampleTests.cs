@@ -261,6 +261,17 @@ public sealed class WorkedExampleTests
     public void FillingRatio_Default_ComesOut() =>
         Near(0.821, FillingRatio.Default(new Temperature(239.11), Density.FromGramsPerMillilitre(1.563)).GramsPerMillilitre, 0.002);
 
+    // Smith, Van Ness, Abbott, example 3.9: saturated n-butane vapour at 350 K, 2555 cm3/mol by this equation at 9.4573 bar.
+    [Fact]
+    public void RedlichKwong_Butane_ComesOut()
+    {
+        var (n, v, t) = (new AmountOfSubstance(1), Volume.FromMillilitres(2555), new Temperature(350));
+        var p = RedlichKwong.Pressure(n, v, t, new Temperature(425.1), Pressure.FromBar(37.96));
+        Near(9.4573, p.Bar, 1e-3);
+        Near(0.8303, RedlichKwong.Compressibility(p, n, v, t).Value, 1e-3);
+        Assert.Throws<ArgumentOutOfRangeException>(() => RedlichKwong.Pressure(n, Volume.FromMillilitres(50), t, new Temperature(425.1), Pressure.FromBar(37.96)));
+    }
+
     private static DiffusionVolume DiffusivityOf(string name) => new(name switch
     {
         "cyclohexane" => (6 * 15.9) + (12 * 2.31),

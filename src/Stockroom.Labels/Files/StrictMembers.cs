@@ -9,6 +9,7 @@ internal sealed class StrictMembers
     private readonly string _file;
     private readonly string _path;
 
+    /// <summary>Takes the members of an object apart; one missing, unknown or repeated is refused.</summary>
     /// <param name="root">The object.</param>
     /// <param name="file">For messages.</param>
     /// <param name="what">What the object is: "a stock".</param>

@@ -28,7 +28,7 @@ internal static class LinePrinter
     /// <exception cref="LabelException">The printer refused it; the message is the printer's own.</exception>
     public static string Print(string command, string printer, string file, LabelStock? stock)
     {
-        var start = new ProcessStartInfo(command) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(command) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         if (printer.Length > 0)
         {
             start.ArgumentList.Add("-d");

@@ -64,7 +64,7 @@ public sealed class SmallPackagesTests
 
     private static (Classification Classification, LabelElements Label) Label(string name)
     {
-        var content = SubstanceCatalogue.Default.Find(name).Content!;
+        var content = SubstanceCatalogue.Default.Resolve(name).Content!;
         var classification = Classifier.Classify(content, HazardFacts.Default, RuleSet.Eu);
         return (classification, LabelElements.Of(classification, HazardFacts.Default));
     }

@@ -1,4 +1,8 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using System.Text;
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Files;
 
 namespace Stockroom.Labels.Fonts;
 
@@ -23,11 +27,15 @@ public sealed class LabelFont
 
     private readonly FrozenDictionary<int, double> _advances;
     private readonly double[] _common = new double[Common];
+    private readonly TrueTypeReader _reader;
+    private readonly Lazy<(GlyphReader Reader, FrozenDictionary<int, int> Index)> _glyphs;
+    private readonly ConcurrentDictionary<int, VectorPath> _outlines = new();
 
     private LabelFont(ReadOnlyMemory<byte> file)
     {
         File = file;
-        var reader = new TrueTypeReader(file);
+        var reader = _reader = new TrueTypeReader(file);
+        _glyphs = new(() => (_reader.Glyphs(), _reader.Characters().DistinctBy(c => c.Character).ToFrozenDictionary(c => c.Character, c => c.Glyph)));
         _advances = reader.AdvancesEm().ToFrozenDictionary();
         for (var i = 0; i < Common; i++)
         {
@@ -69,6 +77,18 @@ public sealed class LabelFont
 
     /// <summary>Width of one character at a type size of 1.</summary>
     public double WidthMm(System.Text.Rune character) => AdvanceEm(character.Value);
+
+    /// <summary>The outline of a character in ems, its baseline's left end at the origin; filled by the non-zero rule. Empty for a space.</summary>
+    internal VectorPath Outline(Rune character) => _outlines.GetOrAdd(character.Value, value =>
+    {
+        var path = new PathBuilder();
+        foreach (var contour in _glyphs.Value.Reader.Contours(_glyphs.Value.Index.GetValueOrDefault(value)))
+        {
+            contour.AddTo(path, _reader.UnitsPerEm);
+        }
+
+        return path.Build();
+    });
 
     private double AdvanceEm(int codePoint) =>
         codePoint < Common ? _common[codePoint] : _advances.GetValueOrDefault(codePoint, 1.0);

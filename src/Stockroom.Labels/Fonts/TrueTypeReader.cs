@@ -50,7 +50,11 @@ internal sealed class TrueTypeReader
         }
     }
 
-    private IEnumerable<(int Character, int Glyph)> Characters()
+    public double UnitsPerEm => _unitsPerEm;
+
+    public GlyphReader Glyphs() => new(_file, _tables["loca"], _tables["glyf"], I16(_tables["head"] + 50) != 0);
+
+    public IEnumerable<(int Character, int Glyph)> Characters()
     {
         var table = FullUnicodeTable();
         var groups = U32(table + 12);

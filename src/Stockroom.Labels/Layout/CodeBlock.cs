@@ -9,6 +9,9 @@ internal static class CodeBlock
 {
     private const double LargestIdMm = 5;
 
+    /// <summary>Share of the height that the id's figures have on large cards.</summary>
+    private const double IdOfHeight = 0.035;
+
     /// <summary>White between the corner and the text that runs past it.</summary>
     private const double ClearMm = 1;
 
@@ -34,7 +37,7 @@ internal static class CodeBlock
             (left, right, top) = (corner.X + quiet, corner.X + code.EdgeMm - quiet, corner.Y + code.EdgeMm);
         }
 
-        var idSize = Math.Max(LabelDesign.SmallestTypeMm, Math.Min(LargestIdMm, (right - left) / idEm));
+        var idSize = Math.Max(Legibility.SmallestTypeMm, Math.Min(Math.Max(LargestIdMm, flow.Area.Height * IdOfHeight), (right - left) / idEm));
         var height = idSize * FlowArea.LineSpacing;
         var x = right - (idEm * idSize);
         var baseline = new Position(x, top + (height / 2) + (idSize * font.CapHeightEm / 2));

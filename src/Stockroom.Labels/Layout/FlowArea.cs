@@ -13,6 +13,7 @@ internal sealed class FlowArea(Box area)
 
     private readonly List<Box> _left = [];
     private readonly List<Box> _right = [];
+    private readonly List<Box> _fixedLeft = [];
     private readonly List<Func<DrawingItem>> _items = [];
 
     /// <summary>Another area that begins as full as this one.</summary>
@@ -20,6 +21,7 @@ internal sealed class FlowArea(Box area)
     {
         var copy = new FlowArea(Area) { Y = Y, Bottom = Bottom, LeftBottom = LeftBottom };
         copy._left.AddRange(_left);
+        copy._fixedLeft.AddRange(_fixedLeft);
         copy._right.AddRange(_right);
         copy._items.AddRange(_items);
         return copy;
@@ -58,6 +60,9 @@ internal sealed class FlowArea(Box area)
 
     public void KeepClearAtRight(Box box) => _right.Add(box);
 
+    /// <summary>Keeps a box clear for good: text passes it on the side that has more room.</summary>
+    public void KeepClear(Box box) => (box.Left + (box.Width / 2) < Area.Left + (Area.Width / 2) ? _fixedLeft : _right).Add(box);
+
     /// <summary>Lowest edge of what stands at the left.</summary>
     public double LeftBottom { get; private set; } = area.Top;
 
@@ -65,7 +70,7 @@ internal sealed class FlowArea(Box area)
     public double? NextEdgeBelow(double top)
     {
         double? next = null;
-        foreach (var box in _left.Concat(_right))
+        foreach (var box in _left.Concat(_fixedLeft).Concat(_right))
         {
             if (box.Bottom > top + 0.001 && box.Bottom < (next ?? double.MaxValue))
             {
@@ -80,7 +85,7 @@ internal sealed class FlowArea(Box area)
     public (double From, double To) Free(double top, double height)
     {
         var (from, to) = (Area.Left, Area.Right);
-        foreach (var box in _left)
+        foreach (var box in _left.Concat(_fixedLeft))
         {
             if (Meets(box))
             {

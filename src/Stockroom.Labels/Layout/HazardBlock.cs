@@ -1,5 +1,7 @@
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Pictograms;
+using Stockroom.Labels.Rules;
+using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
@@ -9,10 +11,14 @@ internal static class HazardBlock
     /// <summary>A column of text narrower than this many ems is no longer read at ease.</summary>
     private const double NarrowestColumnEm = 9;
 
-    public static bool Place(FlowArea flow, LabelContent content, Plan plan, double gap)
+    public static bool Place(FlowArea flow, LabelContent content, Plan plan, LabelStock stock, double gap)
     {
         var beside = plan.Arrangement != Arrangement.Below;
-        if (plan.Portion.Pictograms > 0 && !Cluster(flow, content, plan, gap, beside))
+        if (stock.Frames.Count > 0)
+        {
+            PreprintedFrames.Fill(flow, content.Pictograms, stock.Frames);
+        }
+        else if (plan.Portion.Pictograms > 0 && !Cluster(flow, content, plan, gap, beside))
         {
             return false;
         }
@@ -20,7 +26,7 @@ internal static class HazardBlock
         var least = NarrowestColumnEm * plan.StatementMm;
         var hazards = content.Some(content.Hazards, plan.Portion.Hazards, plan.RunIn == RunIn.All);
         var precautions = content.Some(content.Precautions, plan.Portion.Precautions, plan.RunIn != RunIn.None);
-        if (!Signal(flow, content.Signal, plan.StatementMm) || !Statements(flow, hazards, plan.StatementMm, least))
+        if ((plan.Portion.Signal && !Signal(flow, content.Signal, plan.StatementMm)) || !Statements(flow, hazards, plan.StatementMm, least))
         {
             return false;
         }
@@ -60,11 +66,12 @@ internal static class HazardBlock
             return false;
         }
 
+        var ink = content.Demands.Frame == FrameStyle.Black ? Ink.Black : Ink.Red;
         var codes = PictogramChoice.Worst(content.Pictograms, plan.Portion.Pictograms);
         for (var i = 0; i < codes.Count; i++)
         {
             var (code, corner) = (codes[i], cluster.Corners[i].Offset(flow.Area.Left, top));
-            flow.Add(() => Pictogram.Draw(code, plan.PictogramSideMm, corner));
+            flow.Add(() => Pictogram.Draw(code, plan.PictogramSideMm, corner, ink));
         }
 
         var box = new Box(flow.Area.Left, top, cluster.WidthMm + gap, cluster.HeightMm + (gap * 0.5));

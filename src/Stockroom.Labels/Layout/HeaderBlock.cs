@@ -1,127 +1,86 @@
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Fonts;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>Name of the content, formula or composition, and the warnings of the house.</summary>
-internal static class HeaderBlock
+/// <summary>Name of the content, formula or composition, and the warnings beside those of the GHS, in the order of the design.</summary>
+internal sealed class HeaderBlock(FlowArea flow, LabelContent content, Design design, double paddingMm, Portion portion)
 {
-    /// <summary>Share of the label's height that the name may take before it is made smaller.</summary>
-    private const double TitleShare = 0.24;
-
-    /// <summary>The same where no hazard has to be shown.</summary>
-    private const double TitleShareAlone = 0.36;
-
     private const double SizeStep = 0.93;
 
-    public static bool Place(FlowArea flow, LabelContent content, double paddingMm, Portion portion)
+    /// <summary>The formula is never as large as the name.</summary>
+    private const double FormulaOfName = 0.58;
+
+    private double _nameSize = double.MaxValue;
+
+    private (double Width, double Height) Room => (flow.Area.Width, flow.Area.Height);
+
+    public bool Place() => design.Head.All(part => part switch
     {
-        var height = flow.Area.Height;
-        var largest = Math.Clamp(Math.Min(height * (content.HasHazards ? 0.11 : 0.14), flow.Area.Width * 0.08), 2.8, 10);
-        var share = height * (content.HasHazards ? TitleShare : TitleShareAlone);
-        if (!Title(flow, content.Name(portion.NameLength), paddingMm, largest, Math.Max(share, largest * FlowArea.LineSpacing), out var size))
-        {
-            return false;
-        }
+        LabelPart.Name => Name(),
+        LabelPart.Formula => !portion.Note || content.Note.IsEmpty || Formula(),
+        _ => WarningPlates.Place(
+            flow, [.. content.Extra.Take(portion.Extra)], design.Sizes.Warnings.At(Room.Width, Room.Height), content.Demands.BlackOnWhite),
+    });
 
-        if (portion.Note && !content.Note.IsEmpty)
-        {
-            if (!Note(flow, content.Note, Math.Clamp(size * 0.58, LabelDesign.SmallestTypeMm, 4.2)))
-            {
-                return false;
-            }
-        }
-
-        return Tags(flow, [.. content.Extra.Take(portion.Extra)], Math.Clamp(height * 0.055, LabelDesign.SmallestTypeMm, 4));
+    private bool Name()
+    {
+        var sizes = content.HasHazards ? design.Sizes.Name : design.Sizes.NameAlone;
+        var largest = Math.Max(Legibility.SmallestTypeMm, sizes.At(Room.Width, Room.Height));
+        var room = Math.Max(Room.Height * (content.HasHazards ? design.NameRoom : design.NameRoomAlone), largest * FlowArea.LineSpacing);
+        return Name(content.Name(portion.NameLength), largest, room);
     }
 
     /// <summary>Shrinks, then wraps, and cuts inside a word only at the smallest size.</summary>
-    private static bool Title(
-        FlowArea flow, Paragraph title, double paddingMm, double largest, double roomMm, out double size)
+    private bool Name(Paragraph name, double largest, double roomMm)
     {
-        for (size = largest; size > LabelDesign.SmallestTypeMm; size *= SizeStep)
+        var start = flow.Y;
+        for (_nameSize = largest; _nameSize > Legibility.SmallestTypeMm; _nameSize *= SizeStep)
         {
-            var (from, to) = flow.Free(flow.Y, size);
-            if (title.LongestPieceEm * size > to - from)
+            var (from, to) = flow.Free(start, _nameSize);
+            if (name.LongestPieceEm * _nameSize > to - from)
             {
                 continue;
             }
 
-            flow.Y = flow.Area.Top - RaiseMm(size, paddingMm);
-            var lines = (int)Math.Floor((roomMm / (size * FlowArea.LineSpacing)) + 1e-6);
-            if (flow.Set(title, size, lines))
+            flow.Y = Top(start);
+            var lines = (int)Math.Floor((roomMm / (_nameSize * FlowArea.LineSpacing)) + 1e-6);
+            if (flow.Set(name, _nameSize, lines))
+            {
+                return true;
+            }
+        }
+
+        _nameSize = Legibility.SmallestTypeMm;
+        flow.Y = Top(start);
+        return flow.Set(name, _nameSize);
+    }
+
+    /// <summary>At the very top lets the top of the capitals, rather than of the line, stand level with the top of the code.</summary>
+    private double Top(double start)
+    {
+        if (start > flow.Area.Top)
+        {
+            return start;
+        }
+
+        var font = LabelFont.Of(Face.Bold);
+        var above = (FlowArea.LineSpacing - font.AscentEm - font.DescentEm) / 2 + font.AscentEm - font.CapHeightEm;
+        return start - Math.Min(above * _nameSize, paddingMm * 0.8);
+    }
+
+    private bool Formula()
+    {
+        var largest = Math.Max(Legibility.SmallestTypeMm, Math.Min(design.Sizes.Formula.MostMm, Math.Min(_nameSize * FormulaOfName, Room.Height)));
+        for (var size = largest; size > Legibility.SmallestTypeMm; size *= SizeStep)
+        {
+            if (flow.Set(content.Note, size, mostLines: 1))
             {
                 return true;
             }
         }
 
-        size = LabelDesign.SmallestTypeMm;
-        flow.Y = flow.Area.Top - RaiseMm(size, paddingMm);
-        return flow.Set(title, size);
-    }
-
-    /// <summary>Lets the top of the capitals, rather than of the line, stand level with the top of the code.</summary>
-    private static double RaiseMm(double size, double paddingMm)
-    {
-        var font = LabelFont.Of(Face.Bold);
-        var above = (FlowArea.LineSpacing - font.AscentEm - font.DescentEm) / 2 + font.AscentEm - font.CapHeightEm;
-        return Math.Min(above * size, paddingMm * 0.8);
-    }
-
-    private static bool Note(FlowArea flow, Paragraph note, double largest)
-    {
-        for (var size = largest; size > LabelDesign.SmallestTypeMm; size *= SizeStep)
-        {
-            if (flow.Set(note, size, mostLines: 1))
-            {
-                return true;
-            }
-        }
-
-        return flow.Set(note, LabelDesign.SmallestTypeMm);
-    }
-
-    /// <summary>White words on black plates, as many in a row as fit.</summary>
-    private static bool Tags(FlowArea flow, IReadOnlyList<string> tags, double largest)
-    {
-        if (tags.Count == 0)
-        {
-            return true;
-        }
-
-        var font = LabelFont.Of(Face.Bold);
-        var size = largest;
-        var widest = tags.Max(t => font.WidthMm(t, 1)) + 1.2;
-        var (from, to) = flow.Free(flow.Y, size * 2);
-        size = Math.Max(LabelDesign.SmallestTypeMm, Math.Min(size, (to - from) / widest));
-        var (plate, gap) = (size * 1.5, size * 0.4);
-        var (x, y) = (from, flow.Y + gap);
-        foreach (var tag in tags)
-        {
-            var width = font.WidthMm(tag, size) + (size * 1.2);
-            (_, to) = flow.Free(y, plate);
-            if (x > from && x + width > to)
-            {
-                (x, y) = (from, y + plate + gap);
-                (_, to) = flow.Free(y, plate);
-            }
-
-            if (x + width > to + 0.001 || y + plate > flow.Bottom)
-            {
-                return false;
-            }
-
-            var box = new Box(x, y, width, plate);
-            var baseline = new Position(x + (size * 0.6), y + (plate / 2) + (size * font.CapHeightEm / 2));
-            flow.Add(() => new Group("tag", box,
-            [
-                new FilledPath(new PathBuilder().RoundedRectangle(box, size * 0.25).Build(), Ink.Black),
-                new TextRun(tag, Face.Bold, size, baseline, Ink.White),
-            ]));
-            x += width + gap;
-        }
-
-        flow.Y = y + plate;
-        return true;
+        return flow.Set(content.Note, Legibility.SmallestTypeMm);
     }
 }

@@ -1,14 +1,22 @@
 using Stockroom.Labels.Codes;
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Fonts;
+using Stockroom.Labels.Rules;
+using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
 /// <summary>A label's text, cleaned and cut for setting, once for all the sizes that are tried.</summary>
 internal sealed class LabelContent
 {
-    private static readonly Paragraph HazardsShort = new("Not all hazards are shown: see the full label.", Face.Bold);
-    private static readonly Paragraph PrecautionsShort = new("Not all precautions are shown: see the full label.", Face.Bold);
+    /// <summary>Stands beside pictograms that are smaller than the law asks.</summary>
+    public const string WorkplaceOnly = "Workplace label only.";
 
+    private const string HazardsShort = "Not all hazards are shown: see the full label.";
+    private const string PrecautionsShort = "Not all precautions are shown: see the full label.";
+
+    private readonly Dictionary<string, IReadOnlyList<Detail>> _details = new(StringComparer.Ordinal);
+    private readonly string[] _remarks;
     private readonly Dictionary<double, QrSymbol?> _codes = [];
     private readonly Dictionary<(Face, int), Paragraph> _joined = [];
     private readonly ParagraphStore _store;
@@ -33,11 +41,15 @@ internal sealed class LabelContent
         _precautionEms = SumsEm(Precautions);
         HazardCodes = [.. text.HazardStatements.Select(s => s.Code)];
         PrecautionCodes = [.. text.PrecautionaryStatements.Select(s => s.Code)];
-        Details = [.. text.Details.Select(d => new Detail(clean.Of(d.Label), clean.Of(d.Value))).Where(d => d.Value.Length > 0)];
+        Details = [.. text.Details.Select(d => new Detail(clean.Of(d.Label), clean.Of(d.Value), d.Part)).Where(d => d.Value.Length > 0)];
         Footnotes = [.. text.Footnotes.Select(clean.Of).Where(f => f.Length > 0)];
         CodeWords = QrText.Words(TitleText, Extra, text.SignalWord, text.HazardStatements.FirstOrDefault().Text);
+        Demands = text.Demands;
+        _remarks = [.. text.Remarks.Select(clean.Of).Where(r => r.Length > 0)];
         Notes = [.. clean.Notes];
     }
+
+    public LabelDemands Demands { get; }
 
     public string Id { get; }
 
@@ -75,11 +87,24 @@ internal sealed class LabelContent
 
     public IReadOnlyList<string> Notes { get; }
 
+    /// <summary>The particulars that a design shows, in its order of priority.</summary>
+    public IReadOnlyList<Detail> DetailsBy(Design design)
+    {
+        if (!_details.TryGetValue(design.Name, out var details))
+        {
+            var ranked = design.Always.Concat(design.Priority).ToList();
+            _details[design.Name] = details = [.. Details.Where(d => design.Foot.Contains(d.Part)).OrderBy(d => ranked.IndexOf(d.Part))];
+        }
+
+        return details;
+    }
+
     /// <summary>Area that pictograms and statements cover at the least: a plan that asks for more than the label has is not worth trying.</summary>
-    public double LeastAreaMm2(Plan plan)
+    public double LeastAreaMm2(Plan plan, LabelStock stock)
     {
         var ems = _hazardEms[plan.Portion.Hazards] + _precautionEms[plan.Portion.Precautions];
-        var pictograms = plan.Portion.Pictograms * plan.PictogramSideMm * plan.PictogramSideMm;
+        var side = stock.Frames.Count > 0 ? stock.Frames[0].SideMm : plan.PictogramSideMm;
+        var pictograms = plan.Portion.Pictograms * side * side;
         return (ems * plan.StatementMm * plan.StatementMm * FlowArea.LineSpacing) + pictograms;
     }
 
@@ -94,16 +119,36 @@ internal sealed class LabelContent
         return code;
     }
 
-    /// <summary>Stands on a label that leaves out a hazard or what to do about it, so that no one takes it for the whole; null on a whole one.</summary>
+    /// <summary>
+    /// What a label must say about itself: that it leaves out a hazard or what to do about it, so that no one takes it for the whole;
+    /// that its pictograms are marks; and what the edition wants said. Null where there is nothing to say.
+    /// </summary>
     public Paragraph? Remark(Portion portion)
     {
+        var remarks = Remarks(portion);
+        return remarks.Count == 0 ? null : _store.Of(string.Join(' ', remarks), Face.Bold);
+    }
+
+    /// <summary>The remarks a mark of identity has room for: not that hazards are left off, which its user knows.</summary>
+    public IReadOnlyList<string> MarkRemarks(Portion portion) => IsMarked(portion) ? [.. _remarks, WorkplaceOnly] : _remarks;
+
+    private List<string> Remarks(Portion portion)
+    {
+        var remarks = new List<string>(MarkRemarks(portion));
         if (portion.Pictograms < Pictograms.Count || portion.Hazards < Hazards.Count || portion.Extra < Extra.Count)
         {
-            return HazardsShort;
+            remarks.Add(HazardsShort);
+        }
+        else if (portion.Precautions < Precautions.Count)
+        {
+            remarks.Add(PrecautionsShort);
         }
 
-        return portion.Precautions < Precautions.Count ? PrecautionsShort : null;
+        return remarks;
     }
+
+    /// <summary>True where pictograms stand there that are smaller than the edition asks.</summary>
+    public bool IsMarked(Portion portion) => portion is { Marks: true, Pictograms: > 0 } && Demands.PictogramSideMm > Legibility.SmallestPictogramSideMm;
 
     /// <summary>The name, cut to a number of characters where need be.</summary>
     public Paragraph Name(int length) => length >= TitleText.Length

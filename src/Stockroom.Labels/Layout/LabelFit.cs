@@ -11,6 +11,12 @@ public sealed record LeftOff(string What, bool Required);
 /// <summary>A laid-out label and an honest account of it.</summary>
 public sealed record LabelFit
 {
+    /// <summary>Name of the design it was set by.</summary>
+    public required string Design { get; init; }
+
+    /// <summary>The reduction that was applied, with its clause; null where the label is whole.</summary>
+    public string? Relief { get; init; }
+
     /// <summary>The label, its top left corner at 0, 0.</summary>
     public required Drawing Drawing { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Runtime.ExceptionServices;
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Stocks;
 
@@ -19,9 +20,12 @@ public static class LabelSheet
     /// <param name="skip">Labels already used on the first sheet: 0 to one less than a sheet holds.</param>
     /// <param name="others">Stocks to propose where a label does not fit.</param>
     /// <param name="shift">Moves everything, to make up for a printer that prints beside the mark; at most <see cref="MostShiftMm"/>.</param>
+    /// <param name="designs">Designs to set the labels by; the program's if not given.</param>
+    /// <param name="design">The design asked for; else the usual one for the stock.</param>
     /// <exception cref="LabelException">Nothing to print, or more skipped than a sheet holds.</exception>
     public static LabelPages Render(
-        IReadOnlyList<LabelText> texts, LabelStock stock, int skip = 0, IEnumerable<LabelStock>? others = null, Position shift = default)
+        IReadOnlyList<LabelText> texts, LabelStock stock, int skip = 0, IEnumerable<LabelStock>? others = null, Position shift = default,
+        LabelDesigns? designs = null, Design? design = null)
     {
         if (texts.Count == 0)
         {
@@ -39,7 +43,7 @@ public static class LabelSheet
             throw new LabelException($"cannot shift the print by {most} mm; at most {MostShiftMm} mm");
         }
 
-        var fits = LayOut(texts, stock, others);
+        var fits = LayOut(texts, stock, others, designs ?? LabelDesigns.Default, design);
         var pages = new List<List<DrawingItem>>();
         for (var i = 0; i < fits.Length; i++)
         {
@@ -62,14 +66,15 @@ public static class LabelSheet
     }
 
     /// <summary>Lays the labels out on all processors; the result does not depend on their number.</summary>
-    private static LabelFit[] LayOut(IReadOnlyList<LabelText> texts, LabelStock stock, IEnumerable<LabelStock>? others)
+    private static LabelFit[] LayOut(
+        IReadOnlyList<LabelText> texts, LabelStock stock, IEnumerable<LabelStock>? others, LabelDesigns designs, Design? design)
     {
         var fits = new LabelFit[texts.Count];
         var store = new ParagraphStore();
         IReadOnlyList<LabelStock> proposals = [.. others ?? []];
         try
         {
-            Parallel.For(0, texts.Count, i => fits[i] = LabelDesign.LayOut(texts[i], stock, proposals, store));
+            Parallel.For(0, texts.Count, i => fits[i] = LabelLayout.LayOut(texts[i], stock, proposals, store, designs, design));
         }
         catch (AggregateException e) when (e.InnerException is LabelException first)
         {

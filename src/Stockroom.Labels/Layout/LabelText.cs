@@ -1,10 +1,18 @@
+using Stockroom.Labels.Designs;
+using Stockroom.Labels.Rules;
+
 namespace Stockroom.Labels.Layout;
 
 /// <summary>A hazard or precautionary statement: its code and its words in full.</summary>
 public readonly record struct Statement(string Code, string Text);
 
 /// <summary>One fact about the container, such as amount, cover, opened, place, keeper.</summary>
-public readonly record struct Detail(string Label, string Value);
+public readonly record struct Detail(string Label, string Value, LabelPart Part = LabelPart.Other);
+
+/// <summary>What a label may be reduced to where not all of it fits.</summary>
+/// <param name="Text">The reduced label.</param>
+/// <param name="Says">What is left off, by which clause and on what condition; for the keeper.</param>
+public sealed record Relief(LabelText Text, string Says);
 
 /// <summary>What one label has to say. Everything comes from the caller; the label invents nothing and repeats it as given.</summary>
 public sealed record LabelText
@@ -31,9 +39,18 @@ public sealed record LabelText
     /// <summary>Short warnings beyond the GHS, such as RADIOACTIVE or HANDS OFF.</summary>
     public IReadOnlyList<string> Extra { get; init; } = [];
 
-    /// <summary>Most important first; the last ones are the first to go where room is short.</summary>
+    /// <summary>In the order in which those of one kind stand; the design says which kind goes first where room is short.</summary>
     public IReadOnlyList<Detail> Details { get; init; } = [];
 
     /// <summary>Small print, such as which law and edition the classification follows.</summary>
     public IReadOnlyList<string> Footnotes { get; init; } = [];
+
+    /// <summary>Sentences that the label must print about itself, such as where the full label is.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>What the edition asks of sizes and looks.</summary>
+    public LabelDemands Demands { get; init; } = LabelDemands.Usual;
+
+    /// <summary>What it may be reduced to where it does not fit, the least reduced first.</summary>
+    public IReadOnlyList<Relief> Reliefs { get; init; } = [];
 }

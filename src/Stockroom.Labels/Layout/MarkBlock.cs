@@ -1,45 +1,33 @@
 using Stockroom.Labels.Codes;
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Fonts;
+using Stockroom.Labels.Pictograms;
+using Stockroom.Labels.Rules;
 using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>
-/// The design of the smallest labels: id, warnings, signal word and name beside or above a code that holds the id alone.
-/// </summary>
-internal static class MarkBlock
+/// <summary>Sets the smallest labels: pictograms as marks, id, warnings, signal word and name beside or above a code that holds the id alone.</summary>
+internal sealed class MarkBlock(LabelContent content, LabelStock stock, Design design)
 {
     private const double ClearMm = 0.6;
-    private const double LargestMm = 3.2;
     private const double SizeStep = 0.94;
 
-    /// <summary>Most wanted first: the code gives way to the beginning of the name, but not to all of a long one.</summary>
-    public static IEnumerable<(Portion Portion, bool WithCode)> Ways(LabelContent content)
-    {
-        var named = Portions.Mark(content).Where(p => p.NameLength > 0).ToList();
-        var nameless = Portions.Mark(content).Where(p => p.NameLength == 0).ToList();
-        return new[] { named, nameless }.SelectMany(g => new[] { true, false }.SelectMany(c => g.Select(p => (p, c))));
-    }
+    /// <summary>Edges of versions 1 and 2 (ISO/IEC 18004), quiet zone included, and a hair more.</summary>
+    private static readonly double[] CodeEdgesMm =
+        [(29 * 4 * QrSymbol.DotMm) + 0.01, (33 * 3 * QrSymbol.DotMm) + 0.01, (29 * 3 * QrSymbol.DotMm) + 0.01];
 
-    /// <summary>The mark, or null where the portion does not fit.</summary>
-    public static (FlowArea Flow, QrSymbol? Code)? Place(LabelContent content, LabelStock stock, Portion portion, bool withCode)
+    /// <summary>The richest mark that fits, and what it holds; null where not even the id does.</summary>
+    public (FlowArea Flow, QrSymbol? Code, Portion Portion, double? Side)? Best()
     {
-        var area = new Box(0, 0, stock.PrintWidthMm, stock.PrintHeightMm).Inset(stock.PaddingMm);
-        if (!withCode)
+        foreach (var portion in Portions.Shrinking(content, design))
         {
-            var bare = new FlowArea(area);
-            return Words(bare, content, portion, idLines: 2) ? (bare, null) : null;
-        }
-
-        foreach (var code in IdAlone(content, stock))
-        {
-            foreach (var place in new[] { CodePlace.Right, CodePlace.Bottom })
+            foreach (var way in Ways(portion))
             {
-                var flow = new FlowArea(area);
-                if (Code(flow, code, place, stock.PaddingMm) && Words(flow, content, portion, idLines: 1))
+                if (Place(way) is { } mark)
                 {
-                    return (flow, code);
+                    return (mark.Flow, mark.Code, way, mark.Side);
                 }
             }
         }
@@ -47,22 +35,110 @@ internal static class MarkBlock
         return null;
     }
 
-    private enum CodePlace
+    /// <summary>Where the code or the end of the name had to go for the sake of what has gone since, they may come back.</summary>
+    private IEnumerable<Portion> Ways(Portion portion)
     {
-        Right,
-        Bottom,
+        if (portion.NameLength > 0 && portion.NameLength < content.TitleText.Length)
+        {
+            yield return portion with { Code = true, NameLength = content.TitleText.Length };
+        }
+
+        if (!portion.Code)
+        {
+            yield return portion with { Code = true };
+        }
+
+        yield return portion;
+    }
+
+    private (FlowArea Flow, QrSymbol? Code, double? Side)? Place(Portion portion)
+    {
+        var area = new Box(0, 0, stock.PrintWidthMm, stock.PrintHeightMm).Inset(stock.PaddingMm);
+        if (!portion.Code)
+        {
+            var bare = new FlowArea(area);
+            return Filled(bare, portion, idLines: 2) is { } size ? (bare, null, size.Side) : null;
+        }
+
+        foreach (var code in IdAlone())
+        {
+            foreach (var place in design.CodeAt)
+            {
+                var flow = new FlowArea(area);
+                if (Code(flow, code, place, stock.PaddingMm) && Filled(flow, portion, idLines: 1) is { } size)
+                {
+                    return (flow, code, size.Side);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Pictograms at the left or on top, largest first, and the words beside or below.</summary>
+    private (double? Side, bool Done)? Filled(FlowArea flow, Portion portion, int idLines)
+    {
+        if (portion.Pictograms == 0)
+        {
+            return Words(flow, portion, idLines) ? (null, true) : null;
+        }
+
+        var sizes = design.Sizes.Pictograms;
+        var codes = PictogramChoice.Worst(content.Pictograms, portion.Pictograms);
+        for (var side = sizes.At(flow.Area.Width, flow.Area.Height); ; side = Math.Max(sizes.LeastMm, side - 0.5))
+        {
+            foreach (var (cluster, beside) in new[] { (Cluster.Stack, true), (Cluster.Row, true), (Cluster.Plait, true), (Cluster.Row, false), (Cluster.Quilt, false) })
+            {
+                var trial = flow.Copy();
+                if (Pictograms(trial, codes, PictogramCluster.Of(codes.Count, side, cluster), side, beside) && Words(trial, portion, idLines))
+                {
+                    flow.TakeOver(trial);
+                    return (side, true);
+                }
+            }
+
+            if (side <= sizes.LeastMm)
+            {
+                return null;
+            }
+        }
+    }
+
+    private bool Pictograms(FlowArea flow, IReadOnlyList<string> codes, PictogramCluster cluster, double side, bool beside)
+    {
+        var (from, to) = flow.Free(flow.Y, cluster.HeightMm);
+        if (from + cluster.WidthMm > to + 0.001 || flow.Y + cluster.HeightMm > flow.Bottom + 0.001)
+        {
+            return false;
+        }
+
+        var ink = content.Demands.Frame == FrameStyle.Black ? Ink.Black : Ink.Red;
+        var top = flow.Y;
+        for (var i = 0; i < codes.Count; i++)
+        {
+            var (code, corner) = (codes[i], cluster.Corners[i].Offset(from, top));
+            flow.Add(() => Pictogram.Draw(code, side, corner, ink));
+        }
+
+        var box = new Box(from, top, cluster.WidthMm + ClearMm, cluster.HeightMm + ClearMm);
+        if (beside)
+        {
+            flow.HoldLeft(box);
+        }
+        else
+        {
+            flow.Y = box.Bottom;
+        }
+
+        return true;
     }
 
     /// <summary>Codes with modules of four dots, if there is room, then of three.</summary>
-    private static IEnumerable<QrSymbol> IdAlone(LabelContent content, LabelStock stock)
+    private IEnumerable<QrSymbol> IdAlone()
     {
         var most = Math.Min(stock.PrintWidthMm, Math.Min(stock.PrintHeightMm, stock.MostCodeMm));
         return CodeEdgesMm.Select(e => QrSymbol.Fit(content.CodeId, [], Math.Min(e, most))).OfType<QrSymbol>().DistinctBy(c => c.EdgeMm);
     }
-
-    /// <summary>Edges of versions 1 and 2 (ISO/IEC 18004), quiet zone included, and a hair more.</summary>
-    private static readonly double[] CodeEdgesMm =
-        [(29 * 4 * QrSymbol.DotMm) + 0.01, (33 * 3 * QrSymbol.DotMm) + 0.01, (29 * 3 * QrSymbol.DotMm) + 0.01];
 
     /// <summary>The quiet zone may lie in the padding.</summary>
     private static bool Code(FlowArea flow, QrSymbol code, CodePlace place, double paddingMm)
@@ -82,7 +158,7 @@ internal static class MarkBlock
         return corner.Y > flow.Area.Top + ClearMm;
     }
 
-    private static bool Words(FlowArea flow, LabelContent content, Portion portion, int idLines)
+    private bool Words(FlowArea flow, Portion portion, int idLines)
     {
         var id = new Paragraph(content.Id, Face.Bold);
         var words = new List<string>(content.Extra.Take(portion.Extra));
@@ -91,9 +167,10 @@ internal static class MarkBlock
             words.Add(content.Signal.Text);
         }
 
+        words.AddRange(content.MarkRemarks(portion));
         var name = portion.NameLength > 0 ? content.Name(portion.NameLength) : new Paragraph(string.Empty, Face.Regular);
         var (from, to) = flow.Free(flow.Y, flow.Bottom - flow.Y);
-        for (var size = LargestMm; size >= LabelDesign.SmallestTypeMm; size = Next(size))
+        for (var size = design.Sizes.Name.At(flow.Area.Width, flow.Area.Height); size >= Legibility.SmallestTypeMm; size = Next(size))
         {
             var trial = flow.Copy();
             if (Whole(id, size, to - from) && trial.Set(id, size, idLines)
@@ -118,7 +195,7 @@ internal static class MarkBlock
     /// <summary>No word is cut.</summary>
     private static bool Whole(Paragraph paragraph, double size, double width) => paragraph.LongestPieceEm * size <= width + 0.001;
 
-    private static double Next(double size) => size > LabelDesign.SmallestTypeMm && size * SizeStep < LabelDesign.SmallestTypeMm
-        ? LabelDesign.SmallestTypeMm
+    private static double Next(double size) => size > Legibility.SmallestTypeMm && size * SizeStep < Legibility.SmallestTypeMm
+        ? Legibility.SmallestTypeMm
         : size * SizeStep;
 }

@@ -38,21 +38,36 @@ internal enum RunIn
 }
 
 /// <summary>How much of a label's content is set; the rest is left off.</summary>
-/// <param name="Pictograms">How many of the worst.</param>
-/// <param name="Hazards">How many from the first.</param>
-/// <param name="Precautions">How many from the first.</param>
-/// <param name="Details">How many from the first.</param>
-/// <param name="Footnotes">How many from the first.</param>
-/// <param name="Note">Whether formula or composition stands under the name.</param>
-/// <param name="NameLength">Characters of the name.</param>
-/// <param name="Extra">How many of the house's warnings.</param>
-/// <param name="Signal">Whether the signal word stands there.</param>
-internal readonly record struct Portion(
-    int Pictograms, int Hazards, int Precautions, int Details, int Footnotes, bool Note, int NameLength, int Extra, bool Signal)
+internal readonly record struct Portion
 {
-    public static Portion All(LabelContent content) => new(
-        content.Pictograms.Count, content.Hazards.Count, content.Precautions.Count,
-        content.Details.Count, content.Footnotes.Count, Note: true, content.TitleText.Length, content.Extra.Count, Signal: true);
+    /// <summary>How many of the worst.</summary>
+    public required int Pictograms { get; init; }
+
+    /// <summary>They may be smaller than the law asks: marks that warn at a workplace.</summary>
+    public required bool Marks { get; init; }
+
+    /// <summary>How many from the first.</summary>
+    public required int Hazards { get; init; }
+
+    public required int Precautions { get; init; }
+
+    /// <summary>How many particulars, the most important first.</summary>
+    public required int Details { get; init; }
+
+    public required int Footnotes { get; init; }
+
+    /// <summary>Whether formula or composition stands under the name.</summary>
+    public required bool Note { get; init; }
+
+    /// <summary>Characters of the name.</summary>
+    public required int NameLength { get; init; }
+
+    /// <summary>How many of the warnings beside those of the GHS.</summary>
+    public required int Extra { get; init; }
+
+    public required bool Signal { get; init; }
+
+    public required bool Code { get; init; }
 }
 
 /// <summary>One way to set a label: the sizes and the arrangement to be tried.</summary>

@@ -1,3 +1,4 @@
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Fonts;
 using Stockroom.Labels.Stocks;
 
@@ -6,45 +7,9 @@ namespace Stockroom.Labels.Layout;
 /// <summary>Sizes to try together; the codes largest first.</summary>
 internal sealed record PlanSize(double PictogramSideMm, double StatementMm, double[] CodeEdgesMm);
 
-/// <summary>The plans for a label in order of preference.</summary>
-internal static class Plans
+/// <summary>The plans for a label in order of preference: sizes between the design's largest and the smallest that rules and eyes allow.</summary>
+internal sealed class Plans
 {
-    /// <summary>The plans with everything as small as it may be.</summary>
-    public static IEnumerable<Plan> Tightest(LabelContent content, LabelStock stock, Portion portion) =>
-        Of(content, stock, portion, new PlanSize(LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm, []), CodeEdges(stock)[^1]);
-
-    /// <summary>All arrangements at one size.</summary>
-    public static IEnumerable<Plan> Of(LabelContent content, LabelStock stock, Portion portion, PlanSize size, double codeEdge)
-    {
-        var (side, type, _) = size;
-        foreach (var runIn in Enum.GetValues<RunIn>())
-        {
-            foreach (var (arrangement, cluster) in Shapes(portion.Pictograms, stock.PrintHeightMm > stock.PrintWidthMm))
-            {
-                yield return new Plan
-                {
-                    PictogramSideMm = side,
-                    StatementMm = type,
-                    DetailMm = Math.Clamp(type * 0.95, LabelDesign.SmallestTypeMm, content.HasHazards ? 3.2 : 4),
-                    CodeEdgeMm = codeEdge,
-                    Cluster = cluster,
-                    Arrangement = arrangement,
-                    RunIn = runIn,
-                    Portion = portion,
-                };
-            }
-        }
-    }
-
-    /// <summary>Largest first, down to one that holds an id.</summary>
-    private static double[] CodeEdges(LabelStock stock)
-    {
-        var (width, height) = (stock.PrintWidthMm - (2 * stock.PaddingMm), stock.PrintHeightMm - (2 * stock.PaddingMm));
-        var largest = Math.Clamp(Math.Min(Math.Max(height * 0.36, EdgeForSomeWordsMm), width * 0.3), EdgeForIdMm, 32);
-        largest = Math.Min(largest, Math.Max(EdgeForIdMm, stock.MostCodeMm));
-        return [largest, .. new[] { EdgeForWordsMm, EdgeForSomeWordsMm, EdgeForIdMm }.Where(e => e < largest)];
-    }
-
     /// <summary>Edges at which a code with its quiet zone holds, at three dots a module, about 80 characters, 50, and an id (ISO/IEC 18004 versions 5, 3, 1).</summary>
     private const double EdgeForWordsMm = 17;
 
@@ -54,51 +19,107 @@ internal static class Plans
 
     private const int TogetherSteps = 12;
 
-    private static double UsualTypeMm { get; } = LabelDesign.UsualXHeightMm / LabelFont.Of(Face.Regular).XHeightEm;
+    private readonly LabelContent _content;
+    private readonly LabelStock _stock;
+    private readonly DesignSizes _sizes;
+    private readonly Portion _portion;
+    private readonly double _width;
+    private readonly double _height;
+    private readonly double _leastType;
+    private readonly double _leastSide;
+
+    public Plans(LabelContent content, LabelStock stock, Design design, Portion portion)
+    {
+        (_content, _stock, _sizes, _portion) = (content, stock, design.Sizes, portion);
+        (_width, _height) = (stock.PrintWidthMm - (2 * stock.PaddingMm), stock.PrintHeightMm - (2 * stock.PaddingMm));
+        _leastType = Math.Max(Legibility.SmallestTypeMm, content.Demands.XHeightMm / LabelFont.Of(Face.Regular).XHeightEm);
+        _leastSide = portion.Marks ? _sizes.Pictograms.LeastMm : Math.Max(_sizes.Pictograms.LeastMm, content.Demands.PictogramSideMm);
+    }
+
+    /// <summary>The plans with everything as small as it may be.</summary>
+    public IEnumerable<Plan> Tightest() => Of(new PlanSize(_leastSide, _leastType, []), CodeEdges()[^1]);
+
+    /// <summary>All arrangements at one size.</summary>
+    public IEnumerable<Plan> Of(PlanSize size, double codeEdge)
+    {
+        var (side, type, _) = size;
+        var details = _content.HasHazards ? _sizes.Details : _sizes.DetailsAlone;
+        foreach (var runIn in Enum.GetValues<RunIn>())
+        {
+            foreach (var (arrangement, cluster) in Shapes(_portion.Pictograms, _stock.PrintHeightMm > _stock.PrintWidthMm))
+            {
+                yield return new Plan
+                {
+                    PictogramSideMm = side,
+                    StatementMm = type,
+                    DetailMm = Math.Clamp(type * 0.95, Legibility.SmallestTypeMm, Math.Max(Legibility.SmallestTypeMm, details.At(_width, _height))),
+                    CodeEdgeMm = codeEdge,
+                    Cluster = cluster,
+                    Arrangement = arrangement,
+                    RunIn = runIn,
+                    Portion = _portion,
+                };
+            }
+        }
+    }
+
+    /// <summary>Largest first, down to one that holds an id.</summary>
+    private double[] CodeEdges()
+    {
+        var code = _sizes.Code;
+        var largest = Math.Clamp(Math.Min(Math.Max(_height * code.OfHeight, EdgeForSomeWordsMm), _width * code.OfWidth), EdgeForIdMm, Math.Max(EdgeForIdMm, code.MostMm));
+        largest = Math.Min(largest, Math.Max(EdgeForIdMm, _stock.MostCodeMm));
+        return [largest, .. new[] { EdgeForWordsMm, EdgeForSomeWordsMm, EdgeForIdMm }.Where(e => e < largest)];
+    }
 
     /// <summary>
     /// Pictograms and type shrink together to their usual sizes, then the pictograms to the smallest, then the type to the smallest.
     /// </summary>
-    public static IEnumerable<PlanSize> Sizes(LabelStock stock, Portion portion)
+    public IEnumerable<PlanSize> Sizes()
     {
-        var edges = CodeEdges(stock);
-        foreach (var (side, type) in Shrinking(stock, portion.Pictograms > 0))
+        var edges = CodeEdges();
+        foreach (var (side, type) in Shrinking())
         {
             // The code gives way only once the pictograms and the type are small.
-            var tight = type <= UsualTypeMm + 0.001
-                && (portion.Pictograms == 0 || side <= LabelDesign.SmallestPictogramSideMm + 0.001);
+            var tight = type <= UsualType + 0.001 && (_portion.Pictograms == 0 || side <= _leastSide + 0.001);
             yield return new PlanSize(side, type, tight ? edges : [edges[0]]);
         }
     }
 
-    private static IEnumerable<(double Side, double Type)> Shrinking(LabelStock stock, bool pictograms)
+    private double UsualType => Math.Max(_leastType, _content.Demands.UsualXHeightMm / LabelFont.Of(Face.Regular).XHeightEm);
+
+    private IEnumerable<(double Side, double Type)> Shrinking()
     {
-        var (width, height) = (stock.PrintWidthMm - (2 * stock.PaddingMm), stock.PrintHeightMm - (2 * stock.PaddingMm));
-        var largestType = Math.Clamp(Math.Min(height * 0.05, width * 0.04), UsualTypeMm, 4.6);
-        var largestSide = Math.Clamp(Math.Min(height * 0.28, width * 0.19), LabelDesign.SmallestPictogramSideMm, 32);
-        var usualSide = Math.Min(LabelDesign.UsualPictogramSideMm, largestSide);
+        var largestType = Math.Max(UsualType, _sizes.Statements.At(_width, _height));
+        var largestSide = Math.Max(_leastSide, _sizes.Pictograms.At(_width, _height));
+        if (_portion.Marks)
+        {
+            largestSide = Math.Max(_leastSide, Math.Min(largestSide, _content.Demands.PictogramSideMm));
+        }
+
+        var usualSide = Math.Clamp(_content.Demands.UsualPictogramSideMm, _leastSide, largestSide);
         for (var step = 0; step <= TogetherSteps; step++)
         {
             var share = step / (double)TogetherSteps;
-            yield return (largestSide + ((usualSide - largestSide) * share), largestType + ((UsualTypeMm - largestType) * share));
+            yield return (largestSide + ((usualSide - largestSide) * share), largestType + ((UsualType - largestType) * share));
         }
 
-        if (pictograms)
+        if (_portion.Pictograms > 0)
         {
-            for (var side = usualSide - 1; side > LabelDesign.SmallestPictogramSideMm; side--)
+            for (var side = usualSide - 1; side > _leastSide; side--)
             {
-                yield return (side, UsualTypeMm);
+                yield return (side, UsualType);
             }
 
-            yield return (LabelDesign.SmallestPictogramSideMm, UsualTypeMm);
+            yield return (_leastSide, UsualType);
         }
 
-        for (var type = UsualTypeMm * 0.95; type > LabelDesign.SmallestTypeMm; type *= 0.95)
+        for (var type = UsualType * 0.95; type > _leastType; type *= 0.95)
         {
-            yield return (LabelDesign.SmallestPictogramSideMm, type);
+            yield return (_leastSide, type);
         }
 
-        yield return (LabelDesign.SmallestPictogramSideMm, LabelDesign.SmallestTypeMm);
+        yield return (_leastSide, _leastType);
     }
 
     private static IEnumerable<(Arrangement Arrangement, Cluster Cluster)> Shapes(int pictograms, bool upright)

@@ -1,82 +1,121 @@
 using Stockroom.Labels.Codes;
+using Stockroom.Labels.Designs;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>What is left off first where a label is too small, and how it is called.</summary>
+/// <summary>What is left off first where a label is too small, in the order of its design, and how it is called.</summary>
 internal static class Portions
 {
     private const int ShortestName = 12;
 
-    /// <summary>Everything; then without small print; then without the last particulars, one after another.</summary>
-    public static IEnumerable<Portion> OptionalLast(LabelContent content)
+    /// <summary>All that the design has a place for; then ever less, from the end of its order of priority.</summary>
+    public static IEnumerable<Portion> Shrinking(LabelContent content, Design design)
     {
-        var all = Portion.All(content);
-        yield return all;
-        if (all.Footnotes > 0)
-        {
-            all = all with { Footnotes = 0 };
-            yield return all;
-        }
-
-        for (var details = all.Details - 1; details >= 0; details--)
-        {
-            yield return all with { Details = details };
-        }
-    }
-
-    public static Portion RequiredOnly(LabelContent content) => Portion.All(content) with { Details = 0, Footnotes = 0 };
-
-    /// <summary>Ever less of what is required: precautions go first, then hazards, the note, the pictograms, the end of the name.</summary>
-    public static IEnumerable<Portion> RequiredLast(LabelContent content)
-    {
-        var portion = RequiredOnly(content);
-        while (portion.Precautions > 0)
-        {
-            yield return portion = portion with { Precautions = portion.Precautions - 1 };
-        }
-
-        while (portion.Hazards > 0)
-        {
-            yield return portion = portion with { Hazards = portion.Hazards - 1 };
-        }
-
-        if (portion.Note)
-        {
-            yield return portion = portion with { Note = false };
-        }
-
-        while (portion.Pictograms > 0)
-        {
-            yield return portion = portion with { Pictograms = portion.Pictograms - 1 };
-        }
-
-        while (portion.NameLength > ShortestName)
-        {
-            yield return portion = portion with { NameLength = Math.Max(ShortestName, portion.NameLength * 3 / 4) };
-        }
-    }
-
-    /// <summary>What a mark of identity beside a full label elsewhere carries: id, warnings of the house, signal word and ever less of the name.</summary>
-    public static IEnumerable<Portion> Mark(LabelContent content)
-    {
-        var portion = RequiredOnly(content) with { Pictograms = 0, Hazards = 0, Precautions = 0, Note = false };
+        var portion = All(content, design);
         yield return portion;
-        while (portion.NameLength > ShortestName)
+        foreach (var part in design.Priority.Reverse())
         {
-            yield return portion = portion with { NameLength = Math.Max(ShortestName, portion.NameLength * 3 / 4) };
+            foreach (var less in Without(part, portion, content, design))
+            {
+                portion = less;
+                yield return portion;
+            }
         }
-
-        yield return portion = portion with { NameLength = 0 };
-        while (portion.Extra > 1)
-        {
-            yield return portion = portion with { Extra = portion.Extra - 1 };
-        }
-
-        yield return portion with { Signal = false };
-        yield return portion with { Extra = 0, Signal = false };
     }
 
-    public static IEnumerable<LeftOff> LeftOff(LabelContent content, Portion portion, QrSymbol? code)
+    /// <summary>What the law or the house requires, at full size, and nothing else.</summary>
+    public static Portion RequiredOnly(LabelContent content, Design design) => All(content, design) with { Details = 0, Footnotes = 0 };
+
+    private static Portion All(LabelContent content, Design design) => new()
+    {
+        Pictograms = design.Shows(LabelPart.Pictograms) ? content.Pictograms.Count : 0,
+        Marks = design.Layout == DesignLayout.Mark,
+        Hazards = design.Shows(LabelPart.HazardStatements) ? content.Hazards.Count : 0,
+        Precautions = design.Shows(LabelPart.PrecautionaryStatements) ? content.Precautions.Count : 0,
+        Details = content.DetailsBy(design).Count,
+        Footnotes = design.Shows(LabelPart.SmallPrint) ? content.Footnotes.Count : 0,
+        Note = design.Shows(LabelPart.Formula),
+        NameLength = content.TitleText.Length,
+        Extra = design.Shows(LabelPart.Warnings) ? content.Extra.Count : 0,
+        Signal = design.Shows(LabelPart.SignalWord),
+        Code = true,
+    };
+
+    private static IEnumerable<Portion> Without(LabelPart part, Portion p, LabelContent content, Design design)
+    {
+        switch (part)
+        {
+            case LabelPart.RestOfName:
+                while (p.NameLength > ShortestName)
+                {
+                    yield return p = p with { NameLength = Math.Max(ShortestName, p.NameLength * 3 / 4) };
+                }
+
+                break;
+            case LabelPart.Name:
+                yield return p with { NameLength = 0 };
+                break;
+            case LabelPart.Code:
+                yield return p with { Code = false };
+                break;
+            case LabelPart.Formula when p.Note && !content.Note.IsEmpty:
+                yield return p with { Note = false };
+                break;
+            case LabelPart.SignalWord when p.Signal && !content.Signal.IsEmpty:
+                yield return p with { Signal = false };
+                break;
+            case LabelPart.SmallPrint when p.Footnotes > 0:
+                yield return p with { Footnotes = 0 };
+                break;
+            case LabelPart.Pictograms:
+                // Too small for the law, they are still a mark that warns.
+                if (p.Pictograms > 0 && !p.Marks && content.Demands.PictogramSideMm > design.Sizes.Pictograms.LeastMm)
+                {
+                    yield return p = p with { Marks = true };
+                }
+
+                foreach (var count in Down(p.Pictograms))
+                {
+                    yield return p with { Pictograms = count };
+                }
+
+                break;
+            case LabelPart.Warnings:
+                foreach (var count in Down(p.Extra))
+                {
+                    yield return p with { Extra = count };
+                }
+
+                break;
+            case LabelPart.HazardStatements:
+                foreach (var count in Down(p.Hazards))
+                {
+                    yield return p with { Hazards = count };
+                }
+
+                break;
+            case LabelPart.PrecautionaryStatements:
+                foreach (var count in Down(p.Precautions))
+                {
+                    yield return p with { Precautions = count };
+                }
+
+                break;
+            default:
+                // Particulars stand in the order of priority, so that the last ones are of this kind.
+                var details = content.DetailsBy(design);
+                for (var count = p.Details - 1; count >= 0 && details[count].Part == part; count--)
+                {
+                    yield return p with { Details = count };
+                }
+
+                break;
+        }
+    }
+
+    private static IEnumerable<int> Down(int from) => Enumerable.Range(0, from).Reverse();
+
+    public static IEnumerable<LeftOff> LeftOff(LabelContent content, Design design, Portion portion, QrSymbol? code)
     {
         if (code is null)
         {
@@ -119,9 +158,10 @@ internal static class Portions
             yield return new LeftOff($"precautionary statement {statement}", Required: true);
         }
 
-        foreach (var detail in content.Details.Skip(portion.Details))
+        var shown = content.DetailsBy(design).Take(portion.Details).ToList();
+        foreach (var detail in content.Details.Where(d => !shown.Contains(d)))
         {
-            yield return new LeftOff(detail.Label, Required: false);
+            yield return new LeftOff(detail.Label.Length > 0 ? detail.Label : detail.Value, Required: false);
         }
 
         foreach (var footnote in content.Footnotes.Skip(portion.Footnotes))

@@ -1,11 +1,46 @@
 namespace Stockroom.Labels.Output;
 
-/// <summary>Writes a file whole or not at all, for its owner only: a temporary file beside it, synced, then renamed over it.</summary>
+/// <summary>Writes files whole or not at all: temporary files beside them, synced, then renamed over them. Only the owner may read them.</summary>
 public static class OutputFile
 {
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
     /// <summary>Writes <paramref name="path"/> with what <paramref name="write"/> puts into the stream.</summary>
     /// <exception cref="LabelException">The place cannot be written; nothing is left behind, an older file stays as it was.</exception>
-    public static void Write(string path, Action<Stream> write)
+    public static void Write(string path, Action<Stream> write) => WriteAll([(path, write)]);
+
+    /// <summary>Writes several files; no one is renamed into place before all are whole.</summary>
+    /// <exception cref="LabelException">A place cannot be written; nothing is left behind.</exception>
+    public static void WriteAll(IReadOnlyList<(string Path, Action<Stream> Write)> files)
+    {
+        var partials = new List<(string Path, string Partial, string Target)>();
+        try
+        {
+            foreach (var (path, write) in files)
+            {
+                var target = Target(path);
+                var partial = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.part");
+                partials.Add((path, partial, target));
+                Guarded(path, () => Put(partial, write));
+            }
+
+            foreach (var (path, partial, target) in partials)
+            {
+                Guarded(path, () => File.Move(partial, target, overwrite: true));
+            }
+        }
+        catch
+        {
+            foreach (var (_, partial, _) in partials)
+            {
+                Discard(partial);
+            }
+
+            throw;
+        }
+    }
+
+    private static string Target(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var target = Path.GetFullPath(path);
@@ -15,44 +50,32 @@ public static class OutputFile
             throw new LabelException($"cannot write '{path}': it is a folder; name a file");
         }
 
-        if (!Directory.Exists(folder))
-        {
-            throw new LabelException($"cannot write '{path}': there is no folder '{folder}'");
-        }
-
-        var partial = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.part");
-        try
-        {
-            using (var stream = new FileStream(partial, New()))
-            {
-                write(stream);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(partial, target, overwrite: true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            Discard(partial);
-            throw new LabelException($"cannot write '{path}': {OneLine(e.Message)}; choose a place that can be written", e);
-        }
-        catch
-        {
-            Discard(partial);
-            throw;
-        }
+        return Directory.Exists(folder) ? target : throw new LabelException($"cannot write '{path}': there is no folder '{folder}'");
     }
 
-    // What is held, and where, is nobody's business but its owner's.
-    private static FileStreamOptions New()
+    private static void Put(string partial, Action<Stream> write)
     {
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
         if (!OperatingSystem.IsWindows())
         {
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+            options.UnixCreateMode = OwnerOnly;
         }
 
-        return options;
+        using var stream = new FileStream(partial, options);
+        write(stream);
+        stream.Flush(flushToDisk: true);
+    }
+
+    private static void Guarded(string path, Action act)
+    {
+        try
+        {
+            act();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new LabelException($"cannot write '{path}': {OneLine(e.Message)}; choose a place that can be written", e);
+        }
     }
 
     private static void Discard(string partial)

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Files;
 
 namespace Stockroom.Labels.Pictograms;
 
@@ -28,8 +29,8 @@ public static class Pictogram
         ["GHS09"] = "environment",
     }.ToFrozenDictionary();
 
-    private static readonly Lazy<FrozenDictionary<string, IReadOnlyList<DrawingItem>>> Symbols = new(() =>
-        Names.Keys.ToFrozenDictionary(c => c, Framed));
+    private static readonly Lazy<FrozenDictionary<(string Code, Ink? Frame), IReadOnlyList<DrawingItem>>> Symbols = new(() =>
+        Names.Keys.SelectMany(c => new Ink?[] { Ink.Red, Ink.Black, null }.Select(f => (Code: c, Frame: f))).ToFrozenDictionary(k => k, k => Framed(k.Code, k.Frame)));
 
     /// <summary>GHS01 to GHS09 in order.</summary>
     public static IReadOnlyList<string> Codes { get; } = [.. Names.Keys.Order(StringComparer.Ordinal)];
@@ -43,26 +44,33 @@ public static class Pictogram
     /// <param name="code">GHS01 to GHS09.</param>
     /// <param name="sideMm">Side of the square standing on its point, the length the law measures; over 0.</param>
     /// <param name="topLeft">Corner of the box, whose edge is the side times the square root of two.</param>
+    /// <param name="frame">Red, or black where that is allowed; null for the symbol alone, to go into a frame that is printed already.</param>
     /// <exception cref="LabelException">No such code.</exception>
-    public static Group Draw(string code, double sideMm, Position topLeft)
+    public static Group Draw(string code, double sideMm, Position topLeft, Ink? frame = Ink.Red)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sideMm);
-        var name = NameOf(code);
+        var title = NameOf(code);
         var diagonal = DiagonalMm(sideMm);
-        var placed = new Placed(Symbols.Value[code], diagonal / Unit, topLeft.X, topLeft.Y, code);
-        return new Group($"{code} {name}", new Box(topLeft.X, topLeft.Y, diagonal, diagonal), [placed]);
+        var name = frame switch { Ink.Red => code, null => $"{code}-bare", _ => $"{code}-black" };
+        var placed = new Placed(Symbols.Value[(code, frame)], diagonal / Unit, topLeft.X, topLeft.Y, name);
+        return new Group($"{code} {title}", new Box(topLeft.X, topLeft.Y, diagonal, diagonal), [placed]);
     }
 
     public static double DiagonalMm(double sideMm) => sideMm * Math.Sqrt(2);
 
-    private static IReadOnlyList<DrawingItem> Framed(string code)
+    private static IReadOnlyList<DrawingItem> Framed(string code, Ink? frame)
     {
         const double Middle = Unit / 2;
         const double Inner = Unit * (1 - (2 * FrameShare));
         return
         [
-            new FilledPath(new PathBuilder().Diamond(Middle, Middle, Inner).Build(), Ink.White),
-            new FilledPath(new PathBuilder().Diamond(Middle, Middle, Unit).Diamond(Middle, Middle, Inner).Build(), Ink.Red),
+            .. frame is not { } ink
+                ? []
+                : new[]
+                {
+                    new FilledPath(new PathBuilder().Diamond(Middle, Middle, Inner).Build(), Ink.White),
+                    new FilledPath(new PathBuilder().Diamond(Middle, Middle, Unit).Diamond(Middle, Middle, Inner).Build(), ink),
+                },
             .. ShapeReader.Read(EmbeddedFile.Text($"Pictograms.{code}.shape"), code + ".shape"),
         ];
     }

@@ -33,6 +33,15 @@ public enum StockShape
     Card,
 }
 
+/// <summary>A hazard frame that is printed on the stock in red already; the corner is that of the upright box around it.</summary>
+/// <param name="SideMm">Side of the square on its point.</param>
+/// <param name="LeftMm">From the label's left edge.</param>
+/// <param name="TopMm">From the label's top edge.</param>
+public sealed record StockFrame(double SideMm, double LeftMm, double TopMm)
+{
+    public Box Box => new(LeftMm, TopMm, SideMm * Math.Sqrt(2), SideMm * Math.Sqrt(2));
+}
+
 /// <summary>A sheet of labels; all lengths in millimetres, labels counted row by row from the top left.</summary>
 public sealed record LabelStock
 {
@@ -76,6 +85,9 @@ public sealed record LabelStock
 
     /// <summary>Of the vessel that a wrap or flag goes round; null for the other shapes.</summary>
     public required double? DiameterMm { get; init; }
+
+    /// <summary>Red frames that the stock comes with; none of them may stay empty.</summary>
+    public IReadOnlyList<StockFrame> Frames { get; init; } = [];
 
     /// <summary>Parts of a label that are printed, all alike, from its top left corner: one, but for a flag one on each side.</summary>
     public IReadOnlyList<Box> PrintAreas => Shape switch

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Stockroom.Labels.Drawings;
+using Stockroom.Labels.Files;
 
 namespace Stockroom.Labels.Stocks;
 
@@ -27,7 +29,7 @@ public static class LabelStockReader
         ["continuous roll"] = StockMedium.ContinuousRoll,
     };
 
-    private static readonly Dictionary<string, StockShape> Shapes = new(StringComparer.Ordinal)
+    internal static readonly Dictionary<string, StockShape> Shapes = new(StringComparer.Ordinal)
     {
         ["rectangle"] = StockShape.Rectangle,
         ["disc"] = StockShape.Disc,
@@ -35,6 +37,9 @@ public static class LabelStockReader
         ["flag"] = StockShape.Flag,
         ["card"] = StockShape.Card,
     };
+
+    /// <summary>Optional: red frames that are printed on the stock already.</summary>
+    private const string Frames = "frames";
 
     private static readonly string[] Members =
     [
@@ -48,25 +53,32 @@ public static class LabelStockReader
     /// <exception cref="LabelException">One line naming file and member.</exception>
     public static LabelStock Read(string json, string file)
     {
-        JsonDocument document;
-        try
-        {
-            document = JsonDocument.Parse(json);
-        }
-        catch (JsonException e)
-        {
-            throw new LabelException($"{file}: not JSON, line {(e.LineNumber ?? 0) + 1}: {e.Message.Split(" LineNumber")[0].TrimEnd('.')}", e);
-        }
-
-        using (document)
-        {
-            var stock = Stock(new StockMembers(document.RootElement, file, Members));
-            Check(stock, file);
-            return stock;
-        }
+        using var document = LabelFiles.Json(json, file);
+        var members = new StrictMembers(document.RootElement, file, "a stock", Members, [Frames]);
+        var stock = Stock(members) with { Frames = members.Has(Frames) ? FramesOf(members, file) : [] };
+        Check(stock, file);
+        return stock;
     }
 
-    private static LabelStock Stock(StockMembers m) => new()
+    private static List<StockFrame> FramesOf(StrictMembers members, string file)
+    {
+        var list = members.Element(Frames);
+        if (list.ValueKind != JsonValueKind.Array)
+        {
+            throw members.Wrong(Frames, $"{list.GetRawText()} is not a list of frames");
+        }
+
+        var frames = new List<StockFrame>();
+        foreach (var element in list.EnumerateArray())
+        {
+            var frame = new StrictMembers(element, file, "a frame", ["side_mm", "left_mm", "top_mm"], path: $"{Frames}[{frames.Count}].");
+            frames.Add(new StockFrame(frame.Length("side_mm", 1, LongestPageMm), frame.Length("left_mm", 0, LongestPageMm), frame.Length("top_mm", 0, LongestPageMm)));
+        }
+
+        return frames;
+    }
+
+    private static LabelStock Stock(StrictMembers m) => new()
     {
         Name = m.Name("name"),
         Description = m.Text("description"),
@@ -105,6 +117,18 @@ public static class LabelStockReader
         fits("padding_mm", s.PaddingMm < inner / 2, $"{s.PaddingMm} leaves nothing of the printed part's shorter side, {inner:0.##}");
     }
 
+    private static void CheckFrames(LabelStock s, Action<string, bool, string> fits)
+    {
+        var area = new Box(0, 0, s.PrintWidthMm, s.PrintHeightMm);
+        for (var i = 0; i < s.Frames.Count; i++)
+        {
+            var frame = s.Frames[i];
+            fits($"{Frames}[{i}]", area.Contains(frame.Box, Tolerance),
+                $"a frame of side {frame.SideMm} is {frame.Box.Width:0.#} mm across its points and does not lie on the label");
+            fits($"{Frames}[{i}]", !s.Frames.Take(i).Any(f => f.Box.Overlaps(frame.Box)), "lies over another frame");
+        }
+    }
+
     private static void Check(LabelStock s, string file)
     {
         Fits("pitch_x_mm", s.Columns == 1 || s.PitchXMm >= s.LabelWidthMm - Tolerance,
@@ -121,6 +145,7 @@ public static class LabelStockReader
         Fits("corner_mm", s.CornerMm <= shorter / 2, $"{s.CornerMm} is more than half of the label's shorter side, {shorter}");
         Fits("padding_mm", s.PaddingMm < shorter / 2, $"{s.PaddingMm} leaves nothing of the label's shorter side, {shorter}");
         CheckShape(s, Fits);
+        CheckFrames(s, Fits);
 
         void Fits(string member, bool good, string otherwise)
         {

@@ -1,3 +1,5 @@
+using Stockroom.Labels.Files;
+
 namespace Stockroom.Labels.Stocks;
 
 /// <summary>The stocks that can be named: those of the program, and on top those of the keeper's own folder.</summary>
@@ -17,17 +19,10 @@ public sealed class LabelStocks
     public static LabelStocks Load(string? folder = null)
     {
         var stocks = new LabelStocks();
-        foreach (var file in EmbeddedFile.NamesIn("Stocks"))
+        foreach (var (text, file) in LabelFiles.Of("Stocks", folder))
         {
-            stocks.Add(LabelStockReader.Read(EmbeddedFile.Text("Stocks." + file), file));
-        }
-
-        if (folder is not null)
-        {
-            foreach (var path in FilesIn(folder))
-            {
-                stocks.Add(LabelStockReader.Read(TextOf(path), path));
-            }
+            var stock = LabelStockReader.Read(text, file);
+            stocks._stocks[stock.Name] = stock;
         }
 
         return stocks;
@@ -38,32 +33,4 @@ public sealed class LabelStocks
     public LabelStock Named(string name) => _stocks.TryGetValue(name, out var stock)
         ? stock
         : throw new LabelException($"there is no label stock '{name}'; the stocks are {string.Join(", ", _stocks.Keys)}");
-
-    private void Add(LabelStock stock) => _stocks[stock.Name] = stock;
-
-    private static string[] FilesIn(string folder)
-    {
-        try
-        {
-            var files = Directory.GetFiles(folder, "*.json");
-            Array.Sort(files, StringComparer.Ordinal);
-            return files;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new LabelException($"cannot read label stocks from '{folder}': {e.Message.ReplaceLineEndings(" ")}", e);
-        }
-    }
-
-    private static string TextOf(string path)
-    {
-        try
-        {
-            return File.ReadAllText(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new LabelException($"cannot read '{path}': {e.Message.ReplaceLineEndings(" ")}", e);
-        }
-    }
 }

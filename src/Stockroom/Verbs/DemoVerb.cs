@@ -77,7 +77,7 @@ internal sealed class DemoVerb : IVerb
         var view = StockDesk.TodayOf(stock, Path.GetFileName(folder));
         var file = Path.Combine(folder, LabelsFile);
         var stocks = StocksVerb.Load(around);
-        LabelVerb.Print([.. stock.Holdings.Select(Labelling.Of)], stocks.Named(LabelVerb.UsualStock), stocks, 0, file, around);
+        LabelVerb.Write([.. stock.Holdings.Select(Labelling.Of)], stocks.Named(LabelVerb.UsualStock), stocks, file, around);
         if (json)
         {
             JsonDocumentWriter.Write(around.Out, w =>

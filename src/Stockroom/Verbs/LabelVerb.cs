@@ -1,12 +1,10 @@
 using System.CommandLine;
-using System.Globalization;
-using System.Text.Json;
 using Stockroom.Assessment.Holdings;
 using Stockroom.Book;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
-using Stockroom.Chemistry.Hazards;
 using Stockroom.Desk;
+using Stockroom.Labels.Designs;
 using Stockroom.Labels.Drawings;
 using Stockroom.Labels.Layout;
 using Stockroom.Labels.Output;
@@ -17,146 +15,144 @@ namespace Stockroom.Verbs;
 internal sealed class LabelVerb : IVerb
 {
     internal const string UsualStock = "a4-2x4";
+    private const string Title = "Stockroom labels";
 
     private readonly Argument<string[]> _ids = new("ID") { Arity = ArgumentArity.ZeroOrMore, Description = "Container ids" };
     private readonly Option<string?> _content = new("--content") { Description = "A sample label for a content, with no book", HelpName = "NAME" };
-    private readonly Option<bool> _due = new("--all-due") { Description = "Every container whose label was never printed" };
+    private readonly Option<bool> _due = new("--all-due") { Description = "Every container whose label was never printed or no longer says what is true" };
     private readonly Option<string?> _stock = new("--stock") { Description = $"Label stock; else {UsualStock}", HelpName = "STOCK" };
-    private readonly Option<string?> _out = new("--out") { Description = "The PDF file to write", HelpName = "FILE.pdf" };
-    private readonly Option<string?> _skip = new("--skip") { Description = "Labels already used on the first sheet", HelpName = "N" };
-    private readonly Option<string?> _offset = new("--offset") { Description = "Moves the print right and down, in mm (see --calibrate)", HelpName = "X,Y" };
+    private readonly Option<bool> _preprinted = new("--preprinted") { Description = "The stock has red frames printed on it; every one of them is filled" };
+    private readonly Option<string?> _design = new("--design") { Description = "Label design; else the usual one for the stock", HelpName = "DESIGN" };
+    private readonly Option<string?> _out = new("--out") { Description = "The file to write; several pages of SVG or PNG are numbered files", HelpName = "FILE.pdf|.svg|.png" };
+    private readonly Option<string?> _print = new("--print") { Arity = ArgumentArity.ZeroOrOne, Description = "Send the labels to a printer; the usual one if none is named", HelpName = "PRINTER" };
     private readonly Option<bool> _calibrate = new("--calibrate") { Description = "A page that shows where the printer puts the labels of the stock" };
-    private readonly Option<string?> _rules = new("--rules") { Description = "Edition of the statements: eu (the rule), un or us", HelpName = "RULES" };
-    private readonly Option<string?> _language = new("--language") { Description = "en", HelpName = "LANGUAGE" };
+    private readonly LabelOptions _options = new();
 
     public string Name => "label";
 
-    public string Summary => "Print labels to a PDF file";
+    public string Summary => "Print labels to a file or a printer";
 
     public Command Build(Surroundings around)
     {
         var book = BookAccess.BookOption();
         var by = new WritingOptions().By;
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { _ids, _content, _due, _stock, _out, _skip, _offset, _calibrate, _rules, _language, by, book, json };
+        var command = new Command(Name, Summary) { _ids, _content, _due, _stock, _preprinted, _design, _out, _print, _calibrate };
+        foreach (var option in _options.All)
+            command.Add(option);
+        command.Add(by);
+        command.Add(book);
+        command.Add(json);
         command.SetAction(p =>
         {
-            var file = p.GetValue(_out) ?? throw RefusedException.Words("a file is needed: --out FILE.pdf");
-            if (!file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
-                throw RefusedException.Words($"'{file}': labels are written as .pdf");
-            if (p.GetValue(_language) is { } language and not "en")
-                throw RefusedException.Words($"statements in '{language}' are not in the tables; only en is");
-            var rules = p.GetValue(_rules) is { } words ? Rules(words) : RuleSet.Eu;
-            var stocks = StocksVerb.Load(around);
-            var stock = stocks.Named(p.GetValue(_stock) ?? UsualStock);
+            var run = Prepared(p, around);
             if (p.GetValue(_calibrate))
-                return Calibrate(stock, file, around, p.GetValue(json));
-            var run = new Run(stock, stocks, Skip(p.GetValue(_skip)), Offset(p.GetValue(_offset)), file);
-            var fits = p.GetValue(_content) is { } content
-                ? Print([Labelling.Sample(ContentWords.Find(content), StockFacts.Default, rules)], run, around)
-                : PrintFromBook(p, book, p.GetValue(by), rules, run, around);
-            Tell(around, p.GetValue(json), file, stock, fits);
-            return fits.All(f => f.Fit.IsComplete) ? ExitCodes.Done : ExitCodes.Attention;
+                return Calibrate(run, around, p.GetValue(json));
+            var wishes = _options.Wishes(p, around);
+            var (files, printed, labels) = p.GetValue(_content) is { } content
+                ? Print([Labelling.Sample(ContentWords.Find(content), StockFacts.Default, wishes)], run, around)
+                : PrintFromBook(p, p.GetValue(book), p.GetValue(by), wishes, run, around);
+            var answer = new LabelAnswer(files, printed, run.Stock, run.Stocks, wishes, labels);
+            if (p.GetValue(json))
+                JsonDocumentWriter.Write(around.Out, answer.Write);
+            else
+                answer.Print(around.Out);
+            return labels.All(f => f.Fit.IsComplete) ? ExitCodes.Done : ExitCodes.Attention;
         });
         return command;
     }
 
-    /// <summary>Lays the labels out and writes the file, whole or not at all.</summary>
-    internal static IReadOnlyList<(LabelText Text, LabelFit Fit)> Print(
-        IReadOnlyList<LabelText> texts, LabelStock stock, LabelStocks stocks, int skip, string file, Surroundings around) =>
-        Print(texts, new Run(stock, stocks, skip, default, file), around);
+    /// <summary>Lays labels out on a stock and writes a PDF, whole or not at all.</summary>
+    internal static void Write(IReadOnlyList<LabelText> texts, LabelStock stock, LabelStocks stocks, string file, Surroundings around) =>
+        Print(texts, new Run(stock, stocks, DesignsOf(around), null, 0, default, file, null, null, PageFiles.UsualDpi), around);
 
-    private static IReadOnlyList<(LabelText Text, LabelFit Fit)> Print(IReadOnlyList<LabelText> texts, Run run, Surroundings around)
+    /// <summary>Checks the words before anything is opened or written.</summary>
+    private Run Prepared(ParseResult p, Surroundings around)
     {
-        var pages = LabelSheet.Render(texts, run.Stock, run.Skip, run.Stocks.All, run.Offset);
-        PdfFile.Write(run.File, pages.Pages, "Stockroom labels", around.Clock.GetLocalNow());
-        return [.. texts.Zip(pages.Fits)];
+        var toPrinter = p.GetResult(_print) is not null;
+        var file = p.GetValue(_out);
+        if (file is null && !toPrinter)
+            throw RefusedException.Words("a file is needed: --out FILE.pdf, .svg or .png; or --print");
+        if (file is not null && !PageFiles.CanWrite(file))
+            throw RefusedException.Words($"'{file}': labels are written as .pdf, .svg or .png");
+        if (file is not null && toPrinter && !file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
+            throw RefusedException.Words($"'{file}': what goes to the printer is a .pdf");
+        var stocks = StocksVerb.Load(around);
+        var stock = stocks.Named(p.GetValue(_stock) ?? UsualStock);
+        if (p.GetValue(_preprinted) && stock.Frames.Count == 0)
+            throw RefusedException.Words($"stock '{stock.Name}' has no red frames printed on it; these have: {string.Join(", ", stocks.All.Where(s => s.Frames.Count > 0).Select(s => s.Name))}");
+        var designs = DesignsOf(around);
+        var design = p.GetValue(_design) is { } named ? designs.Named(named) : null;
+        if (design is not null && !design.IsFor(stock))
+            throw RefusedException.Words($"design '{design.Name}' is not for stock '{stock.Name}', of shape {stock.Shape.ToString().ToLowerInvariant()} and {stock.PrintWidthMm:0.#} x {stock.PrintHeightMm:0.#} mm");
+        return new Run(
+            stock, stocks, designs, design, _options.Skip(p), _options.Offset(p), file,
+            toPrinter ? LinePrinter.Find(around.Variable("PATH")) : null, p.GetValue(_print), _options.Dpi(p));
     }
 
-    private List<(LabelText Text, LabelFit Fit)> PrintFromBook(
-        ParseResult p, Option<string?> book, string? by, RuleSet rules, Run run, Surroundings around)
+    private static LabelDesigns DesignsOf(Surroundings around)
     {
-        using var open = BookAccess.Write(p.GetValue(book), around);
-        var assessment = new StockAssessment(open.Ledger.State, StockFacts.Default, around.Today, rules);
+        var own = Path.Combine(around.DataFolder, "labels", "designs");
+        return Directory.Exists(own) ? LabelDesigns.Load(own) : LabelDesigns.Default;
+    }
+
+    private static (IReadOnlyList<string> Files, string? Printed, IReadOnlyList<(LabelText Text, LabelFit Fit)> Labels) Print(IReadOnlyList<LabelText> texts, Run run, Surroundings around)
+    {
+        var pages = LabelSheet.Render(texts, run.Stock, run.Skip, run.Stocks.All, run.Offset, run.Designs, run.Design);
+        var (files, printed) = Put(run, pages.Pages, Title, around);
+        return (files, printed, [.. texts.Zip(pages.Fits)]);
+    }
+
+    /// <summary>Writes the file, sends it to the printer, or both; without --out a file of its own that is gone afterwards.</summary>
+    private static (IReadOnlyList<string> Files, string? Printed) Put(Run run, IReadOnlyList<Drawing> pages, string title, Surroundings around)
+    {
+        var now = around.Clock.GetLocalNow();
+        if (run.Lp is not { } lp)
+            return (PageFiles.Write(run.File!, pages, title, now, run.Dpi), null);
+        if (run.File is { } file)
+            return (PageFiles.Write(file, pages, title, now, run.Dpi), LinePrinter.Print(lp, run.Printer ?? "", file, run.Stock));
+        var folder = Directory.CreateTempSubdirectory("stockroom-print-").FullName;
+        try
+        {
+            var temporary = Path.Combine(folder, "labels.pdf");
+            PageFiles.Write(temporary, pages, title, now, run.Dpi);
+            return ([], LinePrinter.Print(lp, run.Printer ?? "", temporary, run.Stock));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private (IReadOnlyList<string> Files, string? Printed, IReadOnlyList<(LabelText Text, LabelFit Fit)> Labels) PrintFromBook(
+        ParseResult p, string? book, string? by, LabelWishes wishes, Run run, Surroundings around)
+    {
+        using var open = BookAccess.Write(book, around);
+        var assessment = new StockAssessment(open.Ledger.State, StockFacts.Default, around.Today, wishes.Rules);
         var ids = p.GetValue(_due)
             ? [.. assessment.Holdings.Where(h => h.Container.LabelPrintedOn is null).Select(h => h.Id)]
             : (p.GetValue(_ids) ?? []).Select(BookAccess.Id).Distinct().ToList();
         if (ids.Count == 0)
             throw RefusedException.Words(p.GetValue(_due) ? "no label is due" : "name at least one container, or --content NAME, or --all-due");
-        var fits = Print([.. ids.Select(id => Labelling.Of(assessment.Of(id)))], run, around);
-        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => new LabelPrinted { Container = id, Stock = run.Stock.Name, HappenedAt = around.Clock.GetLocalNow() })]));
-        return [.. fits];
+        var made = Print([.. ids.Select(id => Labelling.Of(assessment.Of(id), assessment.Facts, wishes))], run, around);
+        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => Entry(id, run, around))]));
+        return made;
     }
 
-    private static RuleSet Rules(string words) => RuleSets.Words.TryGetValue(words.Trim().ToLowerInvariant(), out var rules)
-        ? rules
-        : throw RefusedException.Words($"'{words}' is not an edition; it is one of {string.Join(", ", RuleSets.Words.Keys)}");
+    private static LabelPrinted Entry(ContainerId id, Run run, Surroundings around) =>
+        new() { Container = id, Stock = run.Stock.Name, HappenedAt = around.Clock.GetLocalNow() };
 
-    private static int Skip(string? text) => text is null ? 0
-        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var skip) ? skip
-        : throw RefusedException.Words($"'{text}' is not a number of labels to skip");
-
-    private static Position Offset(string? text)
+    private static int Calibrate(Run run, Surroundings around, bool json)
     {
-        if (text is null)
-            return default;
-        var parts = text.Split(',');
-        return parts.Length == 2 && Millimetres(parts[0]) is { } x && Millimetres(parts[1]) is { } y
-            ? new Position(x, y)
-            : throw RefusedException.Words($"'{text}' is not an offset; give millimetres to the right and down, such as 1.5,-0.5");
-    }
-
-    private static double? Millimetres(string text) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var mm) && double.IsFinite(mm) ? mm : null;
-
-    private static int Calibrate(LabelStock stock, string file, Surroundings around, bool json)
-    {
-        PdfFile.Write(file, [CalibrationPage.Of(stock)], $"Calibration of {stock.Name}", around.Clock.GetLocalNow());
+        var (files, printed) = Put(run, [CalibrationPage.Of(run.Stock)], $"Calibration of {run.Stock.Name}", around);
         if (json)
-            JsonDocumentWriter.Write(around.Out, w => WriteAll(w, file, stock, []));
+            JsonDocumentWriter.Write(around.Out, new LabelAnswer(files, printed, run.Stock, run.Stocks, LabelWishes.Usual, []).Write);
         else
-            around.Out.WriteLine($"calibration page of {stock.Name} in {file}: print it at 100 %, hold it against the stock, give what is off as --offset X,Y");
+            around.Out.WriteLine($"calibration page of {run.Stock.Name} {(printed is null ? $"in {files[0]}: print it" : "printed: it must come out")} at 100 %, hold it against the stock, give what is off as --offset X,Y");
         return ExitCodes.Done;
     }
 
-    /// <summary>What is printed on, and where it goes.</summary>
-    private sealed record Run(LabelStock Stock, LabelStocks Stocks, int Skip, Position Offset, string File);
-
-    private static void Tell(Surroundings around, bool json, string file, LabelStock stock, IReadOnlyList<(LabelText Text, LabelFit Fit)> fits)
-    {
-        if (json)
-        {
-            JsonDocumentWriter.Write(around.Out, w => WriteAll(w, file, stock, fits));
-            return;
-        }
-
-        around.Out.WriteLine($"{fits.Count} label{(fits.Count == 1 ? "" : "s")} on {stock.Name} in {file}");
-        foreach (var (text, fit) in fits)
-        {
-            foreach (var off in fit.LeftOff.Where(o => o.Required))
-                around.Out.WriteLine($"{text.Id ?? "SAMPLE"} {text.Title}: no room for {off.What}{(fit.StocksThatWouldDo.Count > 0 ? $"; it fits on {string.Join(", ", fit.StocksThatWouldDo.Take(3))}" : "")}");
-            foreach (var note in fit.Notes)
-                around.Out.WriteLine($"{text.Id ?? "SAMPLE"} {text.Title}: {note}");
-        }
-    }
-
-    private static void WriteAll(Utf8JsonWriter json, string file, LabelStock stock, IReadOnlyList<(LabelText Text, LabelFit Fit)> fits)
-    {
-        json.WriteString("file", file);
-        json.WriteString("stock", stock.Name);
-        json.WriteStartArray("labels");
-        foreach (var (text, fit) in fits)
-        {
-            json.WriteStartObject();
-            json.TextOrNull("id", text.Id);
-            json.WriteString("title", text.Title);
-            json.WriteBoolean("complete", fit.IsComplete);
-            json.Texts("left_off", fit.LeftOff.Select(o => o.What));
-            json.Texts("stocks_that_would_do", fit.StocksThatWouldDo);
-            json.TextOrNull("code", fit.Code?.Text);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+    /// <summary>What is printed on and by which design, and where it goes.</summary>
+    private sealed record Run(
+        LabelStock Stock, LabelStocks Stocks, LabelDesigns Designs, Design? Design, int Skip, Position Offset, string? File, string? Lp, string? Printer, int Dpi);
 }

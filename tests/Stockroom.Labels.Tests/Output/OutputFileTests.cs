@@ -72,7 +72,7 @@ public sealed class OutputFileTests : IDisposable
         var path = Path.Combine(_folder, "missing", "a.pdf");
         var pages = LabelSheet.Render([Samples.Gold], LabelStocks.Load().Named("a4-2x4")).Pages;
 
-        var error = Assert.Throws<LabelException>(() => PdfFile.Write(path, pages, "Labels", Samples.PrintedAt));
+        var error = Assert.Throws<LabelException>(() => PageFiles.Write(path, pages, "Labels", Samples.PrintedAt));
 
         Assert.Equal($"cannot write '{path}': there is no folder '{Path.GetDirectoryName(path)}'", error.Message);
         Assert.Empty(Directory.GetFileSystemEntries(_folder));

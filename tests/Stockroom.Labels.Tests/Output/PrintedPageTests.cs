@@ -20,7 +20,7 @@ public sealed class PrintedPageTests
         var stock = LabelStocks.Load().Named(name);
         var sheet = LabelSheet.Render(Samples.All, stock);
         var pdf = Artefacts.Path($"codes-{name}.pdf");
-        PdfFile.Write(pdf, sheet.Pages, "Codes", Samples.PrintedAt);
+        PageFiles.Write(pdf, sheet.Pages, "Codes", Samples.PrintedAt);
         var folder = Directory.CreateTempSubdirectory("codes").FullName;
 
         try

@@ -75,7 +75,7 @@ public sealed class PictogramTests
 
         var large = new Drawing(160, 160, [Pictogram.Draw("GHS05", 100, new Position(9, 9))]);
         var path = Artefacts.Path("pictograms.pdf");
-        PdfFile.Write(path, [new Drawing(210, 297, items), large], "Hazard pictograms", Samples.PrintedAt);
+        PageFiles.Write(path, [new Drawing(210, 297, items), large], "Hazard pictograms", Samples.PrintedAt);
 
         Assert.Equal(36, items.OfType<Group>().Count());
         Assert.True(new FileInfo(path).Length > 5000);

@@ -59,7 +59,7 @@ public sealed class LabelStocksTests : IDisposable
     {
         var error = Assert.Throws<LabelException>(() => LabelStocks.Load(Path.Combine(_folder, "missing")));
 
-        Assert.StartsWith("cannot read label stocks from '", error.Message, StringComparison.Ordinal);
+        Assert.StartsWith("cannot read the files in '", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', error.Message);
     }
 

@@ -24,6 +24,9 @@ internal sealed class Keeper : IDisposable
     /// <summary>A folder that is gone when the test is.</summary>
     public string Folder { get; }
 
+    /// <summary>What PATH says.</summary>
+    public string? SearchPath { get; set; }
+
     public string DataFolder => Path.Combine(Folder, "data");
 
     /// <summary>What STOCKROOM_BOOK says; verbs are run without --book.</summary>
@@ -62,7 +65,7 @@ internal sealed class Keeper : IDisposable
             Out = output,
             Error = error,
             Clock = Clock,
-            Variable = name => name switch { "STOCKROOM_BOOK" => Book, "STOCKROOM_PASSPHRASE" => Passphrase, _ => null },
+            Variable = name => name switch { "STOCKROOM_BOOK" => Book, "STOCKROOM_PASSPHRASE" => Passphrase, "PATH" => SearchPath, _ => null },
             DataFolder = DataFolder,
             User = "Maren Sole",
             IsTerminal = false,

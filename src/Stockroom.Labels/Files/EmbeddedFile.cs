@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text;
 
-namespace Stockroom.Labels;
+namespace Stockroom.Labels.Files;
 
 /// <summary>Files that are part of the program, by the tail of their name.</summary>
 internal static class EmbeddedFile

@@ -114,13 +114,23 @@ public sealed class EntryCodecTests
     [InlineData("{}")]
     [InlineData("{\"number\":1,\"number\":1}")]
     [InlineData("{\"number\":1,\"transaction\":1,\"kind\":\"vanished\"}")]
-    public void Decode_WhatIsNotAnEntry_IsRefused(string text) => Assert.Throws<FormatException>(() => EntryCodec.Decode(text));
+    public void Decode_WhatIsNotAnEntry_IsRefused(string text) => Assert.ThrowsAny<FormatException>(() => EntryCodec.Decode(text));
+
+    [Theory]
+    [InlineData("\"kind\":\"weighed\"", "\"kind\":\"irradiated\"")]
+    [InlineData("\"gross_g\":1.5", "\"gross_g\":1.5,\"humidity_percent\":40")]
+    public void Decode_AKindOrMemberOfANewerProgram_IsToldApartFromWhatIsNoEntry(string known, string newer)
+    {
+        var text = EntryCodec.Encode(EntrySamples.All().OfType<Weighed>().Last());
+        Assert.Contains(known, text, StringComparison.Ordinal);
+        Assert.Throws<NewerEntryException>(() => EntryCodec.Decode(text.Replace(known, newer, StringComparison.Ordinal)));
+    }
 
     private static void AssertRefused(string original, string member, string instead)
     {
         Assert.Contains(member, original, StringComparison.Ordinal);
         var changed = original.Replace(member, instead, StringComparison.Ordinal);
-        Assert.NotEmpty(Assert.Throws<FormatException>(() => EntryCodec.Decode(changed)).Message);
+        Assert.NotEmpty(Assert.ThrowsAny<FormatException>(() => EntryCodec.Decode(changed)).Message);
     }
 
     private static void AssertComesBack(Entry entry)

@@ -36,6 +36,8 @@ internal sealed class OpenedStock : IDisposable
         return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day));
     }
 
+    public byte[] ReadAttachment(string sha256) => _book.ReadAttachment(sha256);
+
     public TodayReport Report() => new(StockDesk.TodayOf(Stock, Name), Stock);
 
     public void Dispose() => _book.Dispose();

@@ -15,6 +15,7 @@ internal static class VerbList
         new AddVerb(),
         new MoveVerb(),
         new WeighVerb(),
+        new AttachVerb(),
         new CorrectVerb(),
         new UndoVerb(),
         new LedgerVerb(),

@@ -135,6 +135,9 @@ public sealed class StockBook : IStockBook, IDisposable
         }
     }
 
+    /// <summary>True if an attachment is there and fits its hash.</summary>
+    public bool HasAttachment(string sha256) => _attachments.IsSound(sha256);
+
     /// <summary>The content of an attachment, checked against its hash.</summary>
     /// <exception cref="BookUnavailableException">It is missing or altered.</exception>
     public byte[] ReadAttachment(string sha256) => _attachments.Read(sha256);

@@ -1,4 +1,5 @@
 using Stockroom.Book.Containers;
+using Stockroom.Book.Encoding;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
 
@@ -59,7 +60,7 @@ public sealed class RulesTests
     {
         var book = new SampleBook();
         book.Append(new Received { HappenedAt = SampleBook.Now, Container = book.State.NewId(), Content = "x", Lot = new Lot { How = LotOrigin.Made }, To = "prep" });
-        var number = book.Ledger.Entries[^1].Number;
+        var number = book.Book.Ledger.Entries[^1].Number;
         Contains("the text of 'lot.supplier' has 301 characters", book.Refused(new Corrected { HappenedAt = SampleBook.Now, Entry = number, Reason = "slip", Changes = [new FieldChange("lot.supplier", new string('x', 301))] }));
         book.Append(new Corrected { HappenedAt = SampleBook.Now, Entry = number, Reason = "slip", Changes = [new FieldChange("note", new string('x', 2_000))] });
     }

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
 using System.Text;
+using Stockroom.Book.Entries;
+using Stockroom.Book.Ledgers;
 using Stockroom.Storage.Tests.Disks;
 
 namespace Stockroom.Storage.Tests.Journals;

@@ -33,6 +33,7 @@ public static class BookAttachments
         return plain[..(char.IsHighSurrogate(plain[end - 1]) ? end - 1 : end)] + ending;
     }
 
+    /// <summary>Refuses what would make the attachments too large to be backed up.</summary>
     /// <exception cref="BookUnavailableException">One more of that length is too much.</exception>
     internal static void CheckRoom(Ledger ledger, long bytes)
     {

@@ -1,5 +1,4 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
+using System.Text;
 using Stockroom.Book.Encoding;
 using Stockroom.Storage.Attachments;
 
@@ -17,8 +16,6 @@ public static class BookExport
     internal const string Purpose = "stockroom export";
     internal const int Version = 1;
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes a book out.</summary>
     /// <returns>The document, and the hashes of attachments that are missing or altered and so are not in it.</returns>
     /// <exception cref="BookUnavailableException">The attachments are too large for a document.</exception>
@@ -29,48 +26,44 @@ public static class BookExport
             throw new BookUnavailableException(BookFault.DiskFull, $"nothing was exported: the attachments have {bytes} bytes, more than {MostAttachmentBytes} go into a document; use 'stockroom backup'");
         var missing = new List<string>();
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var text = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true) { NewLine = "\n" })
         {
-            json.WriteStartObject();
-            json.WriteString("format", Purpose);
-            json.WriteNumber("version", Version);
-            WriteIdentity(json, book.Identity);
-            json.WriteString("head", book.Ledger.HeadHash);
-            json.WriteStartArray("entries");
-            foreach (var entry in book.Ledger.Entries)
-                json.WriteRawValue(EntryCodec.Encode(entry));
-            json.WriteEndArray();
-            json.WriteStartArray("attachments");
-            foreach (var hash in named.Keys)
-            {
-                if (book.HasAttachment(hash))
-                    WriteAttachment(json, hash, book.ReadAttachment(hash));
-                else
-                    missing.Add(hash);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            var identity = book.Identity;
+            text.WriteLine("{");
+            text.WriteLine($"  \"format\": \"{Purpose}\",");
+            text.WriteLine($"  \"version\": {Version},");
+            text.WriteLine($"  \"book\": {{\"id\":\"{identity.Book}\",\"format\":{identity.Format},\"created\":\"{identity.CreatedText}\"}},");
+            text.WriteLine($"  \"head\": \"{book.Ledger.HeadHash}\",");
+            WriteList(text, "entries", book.Ledger.Entries.Select(EntryCodec.Encode));
+            text.WriteLine(",");
+            WriteList(text, "attachments", named.Keys.Where(IsThere).Select(h => $"{{\"sha256\":\"{h}\",\"content\":\"{Convert.ToBase64String(book.ReadAttachment(h))}\"}}"));
+            text.WriteLine();
+            text.WriteLine("}");
         }
 
-        stream.WriteByte((byte)'\n');
         return (stream.ToArray(), missing);
+
+        bool IsThere(string hash)
+        {
+            if (book.HasAttachment(hash))
+                return true;
+            missing.Add(hash);
+            return false;
+        }
     }
 
-    private static void WriteIdentity(Utf8JsonWriter json, BookIdentity identity)
+    // One member of a list a line, so that a line's number says which.
+    private static void WriteList(StreamWriter text, string name, IEnumerable<string> members)
     {
-        json.WriteStartObject("book");
-        json.WriteString("id", identity.Book);
-        json.WriteNumber("format", identity.Format);
-        json.WriteString("created", identity.CreatedText);
-        json.WriteEndObject();
-    }
+        text.Write($"  \"{name}\": [");
+        var isFirst = true;
+        foreach (var member in members)
+        {
+            text.Write(isFirst ? "\n    " : ",\n    ");
+            text.Write(member);
+            isFirst = false;
+        }
 
-    private static void WriteAttachment(Utf8JsonWriter json, string hash, byte[] content)
-    {
-        json.WriteStartObject();
-        json.WriteString("sha256", hash);
-        json.WriteBase64String("content", content);
-        json.WriteEndObject();
+        text.Write(isFirst ? "]" : "\n  ]");
     }
 }

@@ -33,6 +33,7 @@ internal static class VerbList
         new NeighboursVerb(),
         new LabelVerb(),
         new StocksVerb(),
+        new ImportVerb(),
         new ExportVerb(),
         new VerifyVerb(),
         new RepairVerb(),

@@ -15,6 +15,9 @@ internal sealed record BookFiles(string Folder)
     /// <summary>What the book adds up to, for opening the screens fast; the book is whole without it.</summary>
     public string Snapshot => Path.Combine(Folder, "snapshot.txt");
 
+    /// <summary>Folder of the files kept with containers, each named by the hash of its content.</summary>
+    public string Attachments => Path.Combine(Folder, "attachments");
+
     public string Lite => Path.Combine(Folder, "book.litedb");
 
     public string LiteLog => Path.Combine(Folder, "book.litedb-log");

@@ -22,7 +22,7 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
     // Over what the file says; a file without it was written before it was kept, and is believed.
     private string Hash => EntryCodec.HashOf($"{Purpose} {Format} {Book} {CreatedText}");
 
-    private string CreatedText => Created.ToString("O", CultureInfo.InvariantCulture);
+    internal string CreatedText => Created.ToString("O", CultureInfo.InvariantCulture);
 
     internal byte[] Encode()
     {

@@ -1,6 +1,7 @@
 using Stockroom.Book.Encoding;
 using Stockroom.Book.Ledgers;
 using Stockroom.Book.States;
+using Stockroom.Storage.Attachments;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
@@ -18,12 +19,18 @@ namespace Stockroom.Storage;
 public sealed record VerificationReport(long Transactions, long Entries, string HeadHash, IReadOnlyList<string> Findings, IReadOnlyList<string> Notes)
 {
     public bool Holds => Findings.Count == 0;
+
+    /// <summary>Those of the findings that are of attachments; the record itself holds if there are no others.</summary>
+    public IReadOnlyList<string> OfAttachments { get; init; } = [];
+
+    /// <summary>True if journal, LiteDB and ledger hold, whatever became of the attachments.</summary>
+    public bool RecordHolds => Findings.Count == OfAttachments.Count;
 }
 
 /// <summary>Checks journal, LiteDB and ledger against each other.</summary>
 internal static class BookVerification
 {
-    public static VerificationReport OfOpen(JournalFile journal, LiteStore lite, BookIdentity identity, Ledger ledger)
+    public static VerificationReport OfOpen(JournalFile journal, LiteStore lite, BookIdentity identity, Ledger ledger, AttachmentFiles attachments)
     {
         var (findings, notes) = (new List<string>(), new List<string>());
         var reading = journal.ReadAgain(identity.GenesisHash);
@@ -39,7 +46,7 @@ internal static class BookVerification
             findings.Add(Unreadable(e));
         }
 
-        return Report(reading, findings, notes);
+        return Report(reading, findings, notes, attachments);
     }
 
     public static VerificationReport OfFolder(IDisk disk, string folder)
@@ -55,7 +62,7 @@ internal static class BookVerification
             var reading = ReadJournal(disk, files, identity, findings, notes);
             CheckLite(disk, files, identity, reading, findings, notes);
             CheckSnapshot(new SnapshotFile(disk, files, identity), reading.Chain, findings, notes);
-            return Report(reading, findings, notes);
+            return Report(reading, findings, notes, new AttachmentFiles(disk, files));
         });
     }
 
@@ -131,6 +138,9 @@ internal static class BookVerification
 
     private static string Unreadable(Exception e) => $"the LiteDB file cannot be read: {DiskFaults.OneLine(e.Message)}";
 
-    private static VerificationReport Report(JournalReading reading, List<string> findings, List<string> notes) =>
-        new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, findings, notes);
+    private static VerificationReport Report(JournalReading reading, List<string> findings, List<string> notes, AttachmentFiles attachments)
+    {
+        var (ofAttachments, unknown) = attachments.Check(reading.Chain.Entries);
+        return new(reading.Chain.Transaction, reading.Chain.Entries.Count, reading.Chain.EntryHash, [.. findings, .. ofAttachments], [.. notes, .. unknown]) { OfAttachments = ofAttachments };
+    }
 }

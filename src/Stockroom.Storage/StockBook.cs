@@ -2,6 +2,7 @@ using LiteDB;
 using Stockroom.Book;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
+using Stockroom.Storage.Attachments;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
@@ -30,6 +31,7 @@ public sealed class StockBook : IStockBook, IDisposable
     private readonly IReadOnlyList<IDisposable> _held;
     private readonly List<string> _messages;
     private readonly SnapshotFile? _snapshot;
+    private readonly AttachmentFiles _attachments;
 
     private volatile Ledger _ledger;
     private string _lineHash;
@@ -49,6 +51,7 @@ public sealed class StockBook : IStockBook, IDisposable
         IReadOnlyList<IDisposable> held)
     {
         (_disk, _files, Identity, _journal, _lite, _messages, _clock, _held) = (disk, files, identity, journal, lite, messages, clock, held);
+        _attachments = new AttachmentFiles(disk, files);
         _ledger = Ledger.Of(identity.GenesisHash, chain.Entries);
         _lineHash = chain.LineHash;
         if (_ledger.HeadHash != chain.EntryHash)
@@ -112,11 +115,38 @@ public sealed class StockBook : IStockBook, IDisposable
         }
     }
 
+    /// <summary>Keeps a file with a container: its content is on the medium before the entry that names it is booked.</summary>
+    /// <param name="by">Who books it.</param>
+    /// <param name="draft">Container, day, note and the name as given; name, hash, length and media type are put in.</param>
+    /// <param name="content">1 to <see cref="Attached.MostBytes"/> bytes.</param>
+    /// <exception cref="BookRefusal">It cannot be booked; nothing has changed.</exception>
+    /// <exception cref="BookUnavailableException">The disk refuses, or the attachments would grow beyond what a backup takes.</exception>
+    public IReadOnlyList<Entry> Attach(string by, Attached draft, byte[] content)
+    {
+        lock (_gate)
+        {
+            var transaction = new Transaction(by, BookAttachments.Described(draft, content));
+            _ = _ledger.Append(transaction, _clock.GetLocalNow());
+            if (IsReadOnly)
+                return Append(transaction);
+            BookAttachments.CheckRoom(_ledger, content.Length);
+            StockBookFolder.Guarded($"nothing was attached in '{Folder}'", () => _attachments.Put(AttachmentFiles.HashOf(content), content));
+            return Append(transaction);
+        }
+    }
+
+    /// <summary>True if an attachment is there and fits its hash.</summary>
+    public bool HasAttachment(string sha256) => _attachments.IsSound(sha256);
+
+    /// <summary>The content of an attachment, checked against its hash.</summary>
+    /// <exception cref="BookUnavailableException">It is missing or altered.</exception>
+    public byte[] ReadAttachment(string sha256) => _attachments.Read(sha256);
+
     /// <summary>Checks everything that is kept against what the open book says.</summary>
     public VerificationReport Verify()
     {
         lock (_gate)
-            return _journal is { } journal && _lite is { } lite ? BookVerification.OfOpen(journal, lite, Identity, _ledger) : BookVerification.OfFolder(_disk, Folder);
+            return _journal is { } journal && _lite is { } lite ? BookVerification.OfOpen(journal, lite, Identity, _ledger, _attachments) : BookVerification.OfFolder(_disk, Folder);
     }
 
     /// <summary>Lets go of the book.</summary>

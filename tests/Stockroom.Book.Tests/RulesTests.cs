@@ -1,4 +1,5 @@
 using Stockroom.Book.Containers;
+using Stockroom.Book.Encoding;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
 
@@ -38,6 +39,37 @@ public sealed class RulesTests
 
         book.Append(draw);
         Assert.Equal(100m - draw.Grams, book.State.ContainerCalled(id).NetGrams);
+    }
+
+    [Theory]
+    [InlineData(300, 2_000, null)]
+    [InlineData(301, 2_000, "the text of 'content' has 301 characters ('xxxxxxxxxxxxxxxxxxxx...'); at most 300 are booked: shorten it, or put it in a note")]
+    [InlineData(300, 2_001, "the text of 'note' has 2001 characters ('xxxxxxxxxxxxxxxxxxxx...'); at most 2000 are booked: shorten it")]
+    public void Text_AtAndAboveItsLimit_IsBookedOrRefused(int name, int note, string? refusal)
+    {
+        var book = new SampleBook();
+        var entry = new Received { HappenedAt = SampleBook.Now, Container = book.State.NewId(), Content = new string('x', name), Note = new string('x', note), Lot = new Lot { How = LotOrigin.Made }, To = "prep" };
+        if (refusal is null)
+            book.Append(entry);
+        else
+            Assert.Equal(refusal, book.Refused(entry));
+    }
+
+    [Fact]
+    public void Text_OfACorrection_KeepsTheLimitOfItsField()
+    {
+        var book = new SampleBook();
+        book.Append(new Received { HappenedAt = SampleBook.Now, Container = book.State.NewId(), Content = "x", Lot = new Lot { How = LotOrigin.Made }, To = "prep" });
+        var number = book.Book.Ledger.Entries[^1].Number;
+        Contains("the text of 'lot.supplier' has 301 characters", book.Refused(new Corrected { HappenedAt = SampleBook.Now, Entry = number, Reason = "slip", Changes = [new FieldChange("lot.supplier", new string('x', 301))] }));
+        book.Append(new Corrected { HappenedAt = SampleBook.Now, Entry = number, Reason = "slip", Changes = [new FieldChange("note", new string('x', 2_000))] });
+    }
+
+    [Fact]
+    public void Text_LongerThanIsBookedNow_IsStillReadFromAnOlderBook()
+    {
+        var old = new Marked { Container = ContainerId.AtOrAfter(3), Note = new string('x', 19_000), Previous = "0" };
+        Assert.Equal(old.Note, EntryCodec.Decode(EntryCodec.Encode(old)).Note);
     }
 
     [Fact]

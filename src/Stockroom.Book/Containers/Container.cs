@@ -64,6 +64,9 @@ public sealed record Container
     /// <summary>The last test of each sort.</summary>
     public ImmutableSortedDictionary<string, TestResult> LastTested { get; init; } = ImmutableSortedDictionary.Create<string, TestResult>(StringComparer.Ordinal);
 
+    /// <summary>Files kept with it, the first attached first; the keeper calls them by their place in this list, from 1.</summary>
+    public ImmutableList<Attachment> Attachments { get; init; } = [];
+
     public required DateOnly ReceivedOn { get; init; }
 
     /// <summary>Day it was first opened; null if never.</summary>

@@ -14,9 +14,15 @@ public static class EntryCodec
 
     /// <summary>The canonical JSON of an entry, one line.</summary>
     /// <exception cref="BookRefusal">A text cannot be kept unchanged.</exception>
-    public static string Encode(Entry entry)
+    public static string Encode(Entry entry) => Encode(entry, isNew: false);
+
+    /// <summary>The canonical JSON of an entry that is about to be booked: its texts keep the limits of <see cref="TextLimits"/>.</summary>
+    /// <exception cref="BookRefusal">A text is too long, or cannot be kept unchanged.</exception>
+    internal static string EncodeNew(Entry entry) => Encode(entry, isNew: true);
+
+    private static string Encode(Entry entry, bool isNew)
     {
-        using var w = new EntryWriter();
+        using var w = new EntryWriter(isNew);
         w.Integer("number", entry.Number);
         w.Integer("transaction", entry.Transaction);
         w.Text("kind", entry.Kind);
@@ -32,7 +38,7 @@ public static class EntryCodec
         return w.Finish();
     }
 
-    /// <summary>Reads what <see cref="Encode"/> wrote.</summary>
+    /// <summary>Reads what <see cref="Encode(Entry)"/> wrote.</summary>
     /// <exception cref="FormatException">The text is not an entry as this version writes it.</exception>
     public static Entry Decode(string json)
     {

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Stockroom.Book.Identity;
 
 namespace Stockroom.Book.Encoding;
 
@@ -29,8 +30,12 @@ internal sealed class EntryReader(JsonElement json, string prefix, Amendments? a
     public bool? FlagOrNull(string name) =>
         ReadValue(name, e => e.GetBoolean(), t => bool.TryParse(t, out var b) ? b : throw Not(name, t, "true or false"), JsonValueKind.True, JsonValueKind.False);
 
-    public ContainerId? IdOrNull(string name) =>
-        TextOrNull(name) is { } text ? ContainerId.Parse(text) : null;
+    public ContainerId? IdOrNull(string name)
+    {
+        if (TextOrNull(name) is not { } text)
+            return null;
+        return ContainerId.TryParse(text, out var id) == IdMistake.None ? id : throw Not(name, text, "a container's id");
+    }
 
     public DateOnly? DayOrNull(string name) =>
         TextOrNull(name) is { } text ? CanonicalText.TryDay(text, out var day) ? day : throw Not(name, text, "a day such as 2026-05-31") : null;
@@ -95,7 +100,7 @@ internal sealed class EntryReader(JsonElement json, string prefix, Amendments? a
     {
         if (Amended(name, out var text))
             return text is null ? null : parse(text);
-        return Find(name, kinds, out var element) ? read(element) : null;
+        return Find(name, kinds, out var element) ? Taken(name, element, read) : null;
     }
 
     private T? Read<T>(string name, Func<JsonElement, T> read, Func<string, T> parse, params ReadOnlySpan<JsonValueKind> kinds)
@@ -103,7 +108,20 @@ internal sealed class EntryReader(JsonElement json, string prefix, Amendments? a
     {
         if (Amended(name, out var text))
             return text is null ? null : parse(text);
-        return Find(name, kinds, out var element) ? read(element) : null;
+        return Find(name, kinds, out var element) ? Taken(name, element, read) : null;
+    }
+
+    // A number too long for its type, or text with half a character.
+    private T Taken<T>(string name, JsonElement element, Func<JsonElement, T> read)
+    {
+        try
+        {
+            return read(element);
+        }
+        catch (Exception e) when (e is FormatException or OverflowException or InvalidOperationException)
+        {
+            throw new FormatException($"'{prefix}{name}' cannot be read: {(element.ValueKind == JsonValueKind.Number ? $"{element.GetRawText()} is not a number that is kept exactly" : e.Message)}", e);
+        }
     }
 
     private bool Amended(string name, out string? text)

@@ -14,18 +14,28 @@ internal sealed class EntryWriter : IDisposable
     private readonly ArrayBufferWriter<byte> _buffer = new(512);
     private readonly Utf8JsonWriter _json;
 
-    public EntryWriter()
+    private readonly bool _isNew;
+
+    /// <summary>Begins an entry.</summary>
+    /// <param name="isNew">True to hold its texts to the limits of what is booked now.</param>
+    public EntryWriter(bool isNew = false)
     {
+        _isNew = isNew;
         _json = new Utf8JsonWriter(_buffer, Options);
         _json.WriteStartObject();
     }
 
     /// <summary>Writes text as given.</summary>
     /// <exception cref="BookRefusal">The text cannot be kept unchanged, or is far too long.</exception>
-    public void Text(string name, string? value)
+    public void Text(string name, string? value) => Text(name, value, name);
+
+    /// <summary>Writes text as given that stands for another member's, whose limit it keeps.</summary>
+    public void Text(string name, string? value, string limitOf)
     {
         if (value is null)
             return;
+        if (_isNew)
+            TextLimits.Check(limitOf, value);
         if (!CanonicalText.IsWellFormed(value))
             throw new BookRefusal($"the text of '{name}' holds half a character (a lone surrogate) and cannot be kept as it is");
         if (value.Length > LongestText)

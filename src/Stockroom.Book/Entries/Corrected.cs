@@ -31,7 +31,7 @@ public sealed record Corrected : Entry
         w.List("changes", Changes, (c, inner) =>
         {
             inner.Text("field", c.Field);
-            inner.Text("value", c.Value);
+            inner.Text("value", c.Value, limitOf: c.Field);
         });
         w.Text("reason", Reason);
     }

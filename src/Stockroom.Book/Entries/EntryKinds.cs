@@ -37,6 +37,7 @@ public static class EntryKinds
         new(Assayed.Word, Assayed.Read),
         new(Tested.Word, Tested.Read),
         new(Marked.Word, Marked.Read),
+        new(Attached.Word, Attached.Read),
         new(LabelPrinted.Word, LabelPrinted.Read),
         new(Quenched.Word, Quenched.Read),
         new(Retired.Word, Retired.Read),

@@ -61,7 +61,7 @@ public sealed class Ledger
                 state = entry.Apply(state);
             }
 
-            var text = EntryCodec.Encode(entry);
+            var text = EntryCodec.EncodeNew(entry);
             hash = EntryCodec.HashOf(text);
             booked.Add(entry);
             texts.Add(text);

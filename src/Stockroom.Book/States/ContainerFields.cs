@@ -34,6 +34,7 @@ internal static class ContainerFields
         w.List(c.Assays, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.List(c.LastTested.Keys, w.Text);
         w.List(c.LastTested.Values, d => w.Group(d, x => HappeningFields.Write(x, w)));
+        w.List(c.Attachments, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.Day(c.ReceivedOn);
         w.Day(c.OpenedOn);
         w.Day(c.SealedOn);
@@ -71,6 +72,7 @@ internal static class ContainerFields
         Fills = [.. r.Groups(HappeningFields.Fill)],
         Assays = [.. r.Groups(HappeningFields.Assay)],
         LastTested = Tests(r.Texts(), r.Groups(HappeningFields.Test)),
+        Attachments = [.. r.Groups(HappeningFields.Attachment)],
         ReceivedOn = r.Day(),
         OpenedOn = r.DayOrNull(),
         SealedOn = r.DayOrNull(),

@@ -104,6 +104,19 @@ internal static class HappeningFields
 
     public static TestResult Test(StateReader r) => new(r.Integer(), r.Day(), r.Text());
 
+    public static void Write(Attachment x, StateWriter w)
+    {
+        w.Integer(x.Entry);
+        w.Day(x.On);
+        w.Text(x.Name);
+        w.Text(x.Sha256);
+        w.Integer(x.Bytes);
+        w.Text(x.MediaType);
+        w.Text(x.Note);
+    }
+
+    public static Attachment Attachment(StateReader r) => new(r.Integer(), r.Day(), r.Text(), r.Text(), r.Integer(), r.Text(), r.TextOrNull());
+
     public static void Write(Assay x, StateWriter w)
     {
         w.Integer(x.Entry);

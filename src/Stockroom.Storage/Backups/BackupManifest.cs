@@ -13,6 +13,9 @@ namespace Stockroom.Storage.Backups;
 /// <param name="IsEncrypted">True if a passphrase is needed to restore it.</param>
 public sealed record BackupManifest(string Book, long Entries, string HeadHash, DateTimeOffset Made, string JournalHash, bool IsEncrypted)
 {
+    /// <summary>Hashes of attachments that were already missing or altered when it was made.</summary>
+    public IReadOnlyList<string> MissingAttachments { get; init; } = [];
+
     private const string Purpose = "stock book backup";
     private const int Version = 1;
 
@@ -29,6 +32,14 @@ public sealed record BackupManifest(string Book, long Entries, string HeadHash, 
             w.WriteString("head", HeadHash);
             w.WriteString("made", Made);
             w.WriteString("journal_sha256", JournalHash);
+            if (MissingAttachments.Count > 0)
+            {
+                w.WriteStartArray("missing_attachments");
+                foreach (var hash in MissingAttachments)
+                    w.WriteStringValue(hash);
+                w.WriteEndArray();
+            }
+
             w.WriteEndObject();
         }
 
@@ -53,7 +64,10 @@ public sealed record BackupManifest(string Book, long Entries, string HeadHash, 
                 root.GetProperty("head").GetString() ?? "",
                 root.GetProperty("made").GetDateTimeOffset(),
                 root.GetProperty("journal_sha256").GetString() ?? "",
-                isEncrypted);
+                isEncrypted)
+            {
+                MissingAttachments = root.TryGetProperty("missing_attachments", out var missing) ? [.. missing.EnumerateArray().Select(h => h.GetString() ?? "")] : [],
+            };
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException)
         {

@@ -1,3 +1,4 @@
+using Stockroom.Storage.Attachments;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Journals;
 using Stockroom.Storage.Repairs;
@@ -36,12 +37,14 @@ public static class BookBackup
         if (disk.FileExists(target) || disk.FolderExists(target))
             throw new BookUnavailableException(BookFault.AlreadyThere, $"'{file}' is already there; a backup overwrites nothing, name another file");
         var report = BookVerification.OfFolder(disk, folder);
-        if (!report.Holds)
-            throw new BookUnavailableException(BookFault.Damaged, $"nothing was backed up: {report.Findings[0]}; see 'stockroom verify'");
+        if (!report.RecordHolds)
+            throw new BookUnavailableException(BookFault.Damaged, $"nothing was backed up: {report.Findings.Except(report.OfAttachments).First()}; see 'stockroom verify'");
         return StockBookFolder.Guarded($"nothing was backed up to '{file}'", () =>
         {
-            var archive = Of(disk, new BookFiles(Path.GetFullPath(folder)), passphrase is not null, clock);
-            var packed = archive.Pack();
+            var files = new BookFiles(Path.GetFullPath(folder));
+            var attachments = new AttachmentFiles(disk, files);
+            var archive = Of(disk, files, attachments, passphrase is not null, clock);
+            var packed = archive.Pack(attachments);
             Write(disk, target, passphrase is null ? packed : BackupCipher.Encrypt(packed, passphrase), passphrase);
             return archive.Manifest;
         });
@@ -53,12 +56,12 @@ public static class BookBackup
         var target = NewBook.Target(disk, folder);
         return StockBookFolder.Guarded($"'{file}' was not restored", () =>
         {
-            NewBook.Put(disk, target, archive.Identity, archive.Journal, archive.Manifest.HeadHash, clock);
+            NewBook.Put(disk, target, archive.Identity, archive.Journal, archive.Manifest.HeadHash, clock, archive.Attachments.Select(h => (h, archive.Attachment(h))));
             return archive.Manifest;
         });
     }
 
-    private static BackupArchive Of(IDisk disk, BookFiles files, bool isEncrypted, TimeProvider clock)
+    private static BackupArchive Of(IDisk disk, BookFiles files, AttachmentFiles attachments, bool isEncrypted, TimeProvider clock)
     {
         var identity = BookIdentity.Read(disk, files);
         using var journal = disk.Open(files.Journal, Opening.Read);
@@ -66,7 +69,7 @@ public static class BookBackup
         using var stream = new MemoryStream(bytes, writable: false);
         var reading = JournalReading.Of(stream, identity.GenesisHash);
         var good = bytes[..(int)reading.GoodLength];
-        return BackupArchive.Of(identity, reading.LacksLineEnd ? [.. good, (byte)'\n'] : good, reading.Chain, clock.GetLocalNow(), isEncrypted);
+        return BackupArchive.Of(identity, reading.LacksLineEnd ? [.. good, (byte)'\n'] : good, reading.Chain, attachments, clock.GetLocalNow(), isEncrypted);
     }
 
     private static void Write(IDisk disk, string target, byte[] content, string? passphrase)

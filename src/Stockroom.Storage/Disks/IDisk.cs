@@ -23,6 +23,9 @@ internal interface IDisk
 
     bool FolderExists(string path);
 
+    /// <summary>Full names of the files directly in a folder; none if there is no such folder.</summary>
+    IReadOnlyList<string> FilesIn(string folder);
+
     /// <summary>Makes a folder that only its owner can enter.</summary>
     void MakeFolder(string path);
 

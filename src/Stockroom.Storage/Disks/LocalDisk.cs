@@ -11,6 +11,8 @@ internal sealed class LocalDisk : IDisk
 
     public bool FolderExists(string path) => Directory.Exists(path);
 
+    public IReadOnlyList<string> FilesIn(string folder) => Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
+
     public void MakeFolder(string path)
     {
         if (OperatingSystem.IsWindows())

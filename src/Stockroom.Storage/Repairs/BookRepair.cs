@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Stockroom.Storage.Attachments;
 using Stockroom.Storage.Disks;
 using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
@@ -27,8 +28,11 @@ internal static class BookRepair
                 throw new BookUnavailableException(BookFault.Locked, $"the book '{folder}' is open in {LockHolder.Of(disk, files)}; close it there to repair it");
             var identity = Identity(disk, files);
             var sound = SoundEntries.Of(disk, files, identity);
-            NewBook.Put(disk, target, identity, [.. sound.Lines.SelectMany(l => l)], sound.Chain.EntryHash, clock);
-            return new RepairReport(target, sound.Chain.Entries.Count, sound.FromLite, sound.Chain.EntryHash, sound.Lost);
+            var attachments = new AttachmentFiles(disk, files);
+            var (unsound, _) = attachments.Check(sound.Chain.Entries);
+            var saved = AttachmentFiles.NamedBy(sound.Chain.Entries).Keys.Where(attachments.IsSound).Select(h => (h, attachments.Read(h)));
+            NewBook.Put(disk, target, identity, [.. sound.Lines.SelectMany(l => l)], sound.Chain.EntryHash, clock, saved);
+            return new RepairReport(target, sound.Chain.Entries.Count, sound.FromLite, sound.Chain.EntryHash, [.. sound.Lost, .. unsound]);
         });
     }
 

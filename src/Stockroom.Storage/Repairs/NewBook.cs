@@ -1,3 +1,4 @@
+using Stockroom.Storage.Attachments;
 using Stockroom.Storage.Disks;
 
 namespace Stockroom.Storage.Repairs;
@@ -19,9 +20,9 @@ internal static class NewBook
         return target;
     }
 
-    /// <summary>Writes and checks it.</summary>
+    /// <summary>Writes and checks it, with the attachments that are given.</summary>
     /// <exception cref="BookUnavailableException">What was written does not hold; it is not put in place.</exception>
-    public static void Put(IDisk disk, string target, BookIdentity identity, ReadOnlySpan<byte> journalText, string head, TimeProvider clock)
+    public static void Put(IDisk disk, string target, BookIdentity identity, ReadOnlySpan<byte> journalText, string head, TimeProvider clock, IEnumerable<(string Hash, byte[] Content)> attachments)
     {
         var files = new BookFiles(target + Unfinished);
         disk.MakeFolder(files.Folder);
@@ -31,10 +32,13 @@ internal static class NewBook
             journal.Sync();
         }
 
+        var kept = new AttachmentFiles(disk, files);
+        foreach (var (hash, content) in attachments)
+            kept.Put(hash, content);
         identity.Write(disk, files);
         StockBookFolder.Open(disk, files.Folder, readOnly: false, clock).Dispose();
         var report = BookVerification.OfFolder(disk, files.Folder);
-        if (!report.Holds || report.HeadHash != head)
+        if (!report.RecordHolds || report.HeadHash != head)
             throw new BookUnavailableException(BookFault.Damaged, $"the new book in '{files.Folder}' does not hold and is not put in place: {report.Findings.FirstOrDefault() ?? "its head is another"}");
         disk.RenameFolder(files.Folder, target);
         if (Path.GetDirectoryName(target) is { Length: > 0 } parent)

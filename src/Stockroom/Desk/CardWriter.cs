@@ -21,6 +21,8 @@ internal static class CardWriter
         Add(sections, "Vessel", Vessel(holding));
         Add(sections, "Hazards", Hazards(holding));
         Add(sections, "Neighbours", Neighbours(holding));
+        Add(sections, "Attachments", holding.Container.Attachments.Select((a, i) =>
+            new CardLine($"{i + 1}", $"{a.Name} ({a.MediaType}, {a.Bytes} bytes), {a.On.Iso()}{(a.Note is { } note ? $", {note}" : "")}")));
         Add(sections, "History", holding.Container.History.Select(n => ledger.Entries[(int)n - 1])
             .Select(e => new CardLine(e.HappenedOn.Iso(), $"{EntryWords.Of(e)} (entry {e.Number})")));
         return new Card($"{holding.Id}  {(holding.Content.IsUnknown ? $"Contents unknown: {holding.Content.Name}" : holding.Content.Name)}", sections);

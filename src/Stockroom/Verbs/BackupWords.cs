@@ -10,6 +10,8 @@ internal static class BackupWords
         if (!json)
         {
             to.WriteLine($"{manifest.Entries} entries in '{path}'{(manifest.IsEncrypted ? ", encrypted" : "")}; made {manifest.Made:yyyy-MM-dd HH:mm}; checked by replaying it; head {manifest.HeadHash}");
+            foreach (var missing in manifest.MissingAttachments)
+                to.WriteLine($"not in it, for it was missing or altered: attachment {missing}");
             return;
         }
 
@@ -21,6 +23,7 @@ internal static class BackupWords
             w.WriteString("head", manifest.HeadHash);
             w.WriteString("made", manifest.Made.Iso());
             w.WriteBoolean("encrypted", manifest.IsEncrypted);
+            w.Texts("missing_attachments", manifest.MissingAttachments);
         });
     }
 }

@@ -13,6 +13,8 @@ internal static class CommandLine
 {
     public static int Run(IReadOnlyList<string> args, Surroundings around)
     {
+        var help = new ShownTextWriter(around.Out, isOneLine: false);
+        around = around with { Out = new ShownTextWriter(around.Out), Error = new ShownTextWriter(around.Error) };
         try
         {
             PlainWords.Check(args);
@@ -26,7 +28,7 @@ internal static class CommandLine
                 return ExitCodes.Words;
             }
 
-            var code = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Out, Error = around.Error });
+            var code = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = help, Error = around.Error });
             return AfterWork.Of(code, around);
         }
         catch (RefusedException e)

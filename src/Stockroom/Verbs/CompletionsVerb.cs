@@ -44,8 +44,8 @@ internal sealed class CompletionsVerb : IVerb
         var command = new Command(Name, Summary) { shell };
         command.SetAction(p =>
         {
-            around.Out.WriteLine(Scripts.TryGetValue(p.GetRequiredValue(shell), out var script)
-                ? script
+            around.Out.Write(Scripts.TryGetValue(p.GetRequiredValue(shell), out var script)
+                ? script + "\n"
                 : throw RefusedException.Words($"'{p.GetRequiredValue(shell)}' is not a shell that completions are known for; it is one of {string.Join(", ", Scripts.Keys)}"));
             return ExitCodes.Done;
         });

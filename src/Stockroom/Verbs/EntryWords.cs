@@ -25,6 +25,7 @@ internal static class EntryWords
             Marked { HandsOff: true } e => $"marked hands off: {e.Reason}",
             Marked { HandsOff: false } e => $"hands off lifted: {e.Reason}",
             Marked e => $"note: {e.Note}",
+            Attached e => $"attached: {e.Name} ({e.MediaType}, {e.Bytes} bytes)",
             LabelPrinted e => $"label printed{(e.Stock is null ? "" : " on " + e.Stock)}",
             Retired e => $"retired: {e.Reason}",
             Corrected e => $"corrected entry {e.Entry}: {string.Join(", ", e.Changes.Select(c => $"{c.Field} = {c.Value ?? "nothing"}"))} ({e.Reason})",

@@ -10,7 +10,11 @@ internal static class JsonDocumentWriter
     private static readonly JsonWriterOptions Indented = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static void Write(TextWriter to, Action<Utf8JsonWriter> body) => to.WriteLine(Text(body, Indented));
+    public static void Write(TextWriter to, Action<Utf8JsonWriter> body)
+    {
+        to.Write(Text(body, Indented));
+        to.WriteLine();
+    }
 
     /// <summary>The same on one line, for verbs that answer line by line.</summary>
     public static void WriteLine(TextWriter to, Action<Utf8JsonWriter> body) => to.WriteLine(Text(body, OneLine));

@@ -20,6 +20,9 @@ internal sealed class OpenedStock : IDisposable
 
     public StockBook Book => _book;
 
+    /// <summary>When the last entry was booked; the start of the day that is looked at where there is none.</summary>
+    public DateTimeOffset LastChange => _book.Ledger.Entries is [.., var last] ? last.RecordedAt : new DateTimeOffset(Stock.Today, TimeOnly.MinValue, TimeSpan.Zero);
+
     public string Name => Path.GetFileName(Path.TrimEndingDirectorySeparator(_book.Folder));
 
     public BookState State => Stock.State;
@@ -28,13 +31,15 @@ internal sealed class OpenedStock : IDisposable
     public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.Read(folder, around), asOf, around);
 
     /// <summary>The same for what leaves the house: a damaged book is refused.</summary>
-    public static OpenedStock OpenWhole(string? folder, Surroundings around) => Of(BookAccess.ReadWhole(folder, around), null, around);
+    public static OpenedStock OpenWhole(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.ReadWhole(folder, around), asOf, around);
 
     private static OpenedStock Of(StockBook book, DateOnly? asOf, Surroundings around)
     {
         var day = asOf ?? around.Today;
         return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day));
     }
+
+    public byte[] ReadAttachment(string sha256) => _book.ReadAttachment(sha256);
 
     public TodayReport Report() => new(StockDesk.TodayOf(Stock, Name), Stock);
 

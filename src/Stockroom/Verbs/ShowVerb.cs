@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Stockroom.Assessment.Holdings;
 using Stockroom.Desk;
+using Stockroom.Labels.Output;
 
 namespace Stockroom.Verbs;
 
@@ -16,21 +17,51 @@ internal sealed class ShowVerb : IVerb
         var id = new Argument<string>("ID") { Description = "Container id, as printed, spoken or scanned" };
         var book = BookAccess.BookOption();
         var asOf = BookAccess.AsOfOption();
+        var attachment = new Option<int?>("--attachment") { Description = "Get the file out again that stands under this number among its attachments", HelpName = "N" };
+        var output = new Option<string?>("--out") { Description = "Where the attachment is written", HelpName = "FILE" };
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { id, book, asOf, json };
+        var command = new Command(Name, Summary) { id, attachment, output, book, asOf, json };
         command.SetAction(p =>
         {
             using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
             var holding = open.Stock.Of(BookAccess.Id(p.GetRequiredValue(id)));
             if (!p.GetValue(json))
                 DamageWords.Mark(around.Out, open.Book);
-            if (p.GetValue(json))
+            if (p.GetValue(attachment) is { } number)
+                GetOut(holding, number, p.GetValue(output), open, around, p.GetValue(json));
+            else if (p.GetValue(output) is not null)
+                throw RefusedException.Words("--out needs the number of an attachment: --attachment N");
+            else if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w => WriteOne(w, holding, open));
             else
                 Print(around.Out, CardWriter.Write(holding, open.Stock, open.Book.Ledger));
             return ExitCodes.Done;
         });
         return command;
+    }
+
+    private static void GetOut(Holding holding, int number, string? to, OpenedStock open, Surroundings around, bool json)
+    {
+        var attachments = holding.Container.Attachments;
+        if (number < 1 || number > attachments.Count)
+            throw RefusedException.Words($"{holding.Id} has no attachment {number}; it has {(attachments.IsEmpty ? "none" : $"1 to {attachments.Count}")}");
+        var kept = attachments[number - 1];
+        var path = to ?? throw RefusedException.Words($"a file to write '{kept.Name}' to is needed: --out FILE");
+        var content = open.ReadAttachment(kept.Sha256);
+        OutputFile.Write(path, s => s.Write(content));
+        if (json)
+        {
+            JsonDocumentWriter.Write(around.Out, w =>
+            {
+                w.WriteString("file", path);
+                w.WriteString("name", kept.Name);
+                w.WriteString("sha256", kept.Sha256);
+                w.WriteNumber("bytes", kept.Bytes);
+            });
+            return;
+        }
+
+        around.Out.WriteLine($"'{kept.Name}' ({kept.MediaType}, {kept.Bytes} bytes) in {path}");
     }
 
     private static void Print(TextWriter to, Views.Card card)
@@ -43,6 +74,26 @@ internal sealed class ShowVerb : IVerb
             foreach (var line in section.Lines)
                 to.WriteLine($"  {(line.Label.Length == 0 ? "" : line.Label + ": ")}{line.Value}");
         }
+    }
+
+    private static void WriteAttachments(Utf8JsonWriter json, Book.Containers.Container container)
+    {
+        json.WriteStartArray("attachments");
+        foreach (var (kept, index) in container.Attachments.Select((a, i) => (a, i)))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", index + 1);
+            json.WriteString("name", kept.Name);
+            json.WriteString("media_type", kept.MediaType);
+            json.WriteNumber("bytes", kept.Bytes);
+            json.WriteString("sha256", kept.Sha256);
+            json.WriteString("on", kept.On.Iso());
+            json.TextOrNull("note", kept.Note);
+            json.WriteNumber("entry", kept.Entry);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteOne(Utf8JsonWriter json, Holding holding, OpenedStock open)
@@ -83,6 +134,7 @@ internal sealed class ShowVerb : IVerb
         }
 
         json.WriteEndArray();
+        WriteAttachments(json, container);
         json.Texts("wrong", open.Stock.Wrong.Where(w => w.Containers.Contains(holding.Id)).Select(w => w.What));
         json.Texts("due", open.Stock.Due.Where(d => d.Container == holding.Id).Select(d => d.What));
         json.WriteStartArray("history");

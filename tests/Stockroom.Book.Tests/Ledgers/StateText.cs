@@ -23,6 +23,6 @@ internal static class StateText
             c.Id, c.ContentName, c.PlaceId, c.Lot, c.NetGrams, c.TareGrams, c.LastGrossGrams, c.Vessel, c.Closure, c.Cover, c.Packing,
             c.ReceivedOn, c.OpenedOn, c.SealedOn, c.HandsOff, c.LabelPrintedOn, c.RetiredOn, c.RetiredBecause,
             string.Join(';', c.Weighings), string.Join(';', c.Draws), string.Join(';', c.Fills), string.Join(';', c.Assays),
-            string.Join(';', c.LastTested), string.Join(',', c.History),
+            string.Join(';', c.LastTested), string.Join(';', c.Attachments), string.Join(',', c.History),
         ]);
 }

@@ -50,9 +50,9 @@ internal static class Steps
             6 => new Undone { HappenedAt = when, Undoes = random.NextInt64(2, ledger.LastTransaction + 2), Reason = "slip" },
             7 when random.Next(3) == 0 => new Retired { HappenedAt = when, Container = id, Reason = "used up" },
             8 => new Decanted { HappenedAt = when, Container = id, Into = present[random.Next(present.Count)], Quantity = "a little", Grams = random.Next(1, 20) / 8m },
-            _ => new Weighed { HappenedAt = when, Container = id, GrossGrams = random.Next(1, 100_000) / 1000m, Note = Text(random, random.Next(8) == 0 ? 6000 : 60) },
+            _ => new Weighed { HappenedAt = when, Container = id, GrossGrams = random.Next(1, 100_000) / 1000m, Note = Text(random, 60) },
         };
-        return new Transaction(Keeper, entry);
+        return random.Next(8) == 0 ? new Transaction(Keeper, entry, Long(id, random), Long(id, random), Long(id, random)) : new Transaction(Keeper, entry);
     }
 
     private static Transaction Receive(Ledger ledger, Random random)
@@ -64,6 +64,8 @@ internal static class Steps
             new Received { HappenedAt = StillClock.Now.AddDays(-2), Container = id, Content = "öl " + Text(random, 20), Lot = new Lot { How = LotOrigin.Made }, To = "prep", Quantity = $"{grams} g", NetGrams = grams },
             new Weighed { HappenedAt = StillClock.Now.AddDays(-2), Container = id, GrossGrams = grams + 50.25m });
     }
+
+    private static Marked Long(ContainerId id, Random random) => new() { HappenedAt = StillClock.Now, Container = id, Note = Text(random, 2000) };
 
     private static string Text(Random random, int longest) =>
         string.Concat(Enumerable.Range(0, random.Next(1, longest + 1)).Select(_ => (char)random.Next('a', 'z' + 1)));

@@ -25,7 +25,9 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
 
     public bool FileExists(string path) => _names.ContainsKey(path);
 
-    public bool FolderExists(string path) => _names.Keys.Any(n => Path.GetDirectoryName(n) == path);
+    public bool FolderExists(string path) => _names.Keys.Any(n => IsUnder(n, path));
+
+    public IReadOnlyList<string> FilesIn(string folder) => [.. _names.Keys.Where(n => Path.GetDirectoryName(n) == folder)];
 
     public void MakeFolder(string path) => Before(DiskCall.MakeFolder, path);
 
@@ -75,10 +77,10 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
         Before(DiskCall.Rename, from);
         Name(n =>
         {
-            foreach (var name in n.Keys.Where(k => Path.GetDirectoryName(k) == from).ToList())
+            foreach (var name in n.Keys.Where(k => IsUnder(k, from)).ToList())
             {
                 n.Remove(name, out var inode);
-                n[Path.Combine(to, Path.GetFileName(name))] = inode!;
+                n[to + name[from.Length..]] = inode!;
             }
         });
         After(DiskCall.Rename, from);
@@ -116,6 +118,8 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
         get => _names[path].Content();
         set => _durable[path] = _names[path] = Inode.Of(value, blockSize);
     }
+
+    private static bool IsUnder(string name, string folder) => name.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private MemoryDisk Holding(IEnumerable<(string Name, Inode Content)> files)
     {

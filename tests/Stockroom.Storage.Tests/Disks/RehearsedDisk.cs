@@ -36,6 +36,8 @@ internal sealed class RehearsedDisk : IDisk
 
     public bool FolderExists(string path) => LocalDisk.Instance.FolderExists(path);
 
+    public IReadOnlyList<string> FilesIn(string folder) => LocalDisk.Instance.FilesIn(folder);
+
     public void MakeFolder(string path) => LocalDisk.Instance.MakeFolder(path);
 
     public DiskFile Open(string path, Opening opening)

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
 using System.Text;
+using Stockroom.Book.Entries;
+using Stockroom.Book.Ledgers;
 using Stockroom.Storage.Tests.Disks;
 
 namespace Stockroom.Storage.Tests.Journals;
@@ -168,12 +170,17 @@ public sealed class JournalTests
         using var disk = new BookOnDisk();
         using (var book = disk.Make())
         {
+            var id = BookOnDisk.Receive(book);
             for (var i = 0; i < 12; i++)
-                BookOnDisk.Receive(book, new string((char)('a' + i), 19_000 - (i * 977)));
+            {
+                var note = new Marked { HappenedAt = BookOnDisk.Now, Container = id, Note = new string((char)('a' + i), 1_999) };
+                book.Append(new Transaction("Ada", [.. Enumerable.Repeat(note, 40 + i)]));
+            }
         }
 
+        Assert.Contains(File.ReadLines(disk.Journal), l => l.Length > 100_000);
         using var again = disk.Open();
-        Assert.Equal(12, again.Ledger.State.Containers.Count);
+        Assert.Equal(13, again.Ledger.LastTransaction - 1);
     }
 
     private static void AssertRefused(BookOnDisk disk, List<string> lines)

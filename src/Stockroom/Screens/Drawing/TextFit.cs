@@ -1,4 +1,5 @@
 using System.Text;
+using Stockroom.Verbs;
 using Terminal.Gui.Text;
 
 namespace Stockroom.Screens.Drawing;
@@ -9,9 +10,9 @@ internal static class TextFit
     /// <summary>Columns that a text takes; a wide character takes two.</summary>
     public static int Columns(string text) => System.Text.Ascii.IsValid(text) ? text.Length : text.GetColumns();
 
-    /// <summary>Without control characters.</summary>
+    /// <summary>Without control characters, marks that steer the direction of text, and signs without a width of their own.</summary>
     public static string Clean(string text) =>
-        text.Any(char.IsControl) ? string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)) : text;
+        text.Any(ShownText.IsHidden) ? string.Concat(text.EnumerateRunes().Select(r => ShownText.IsHidden(r) ? " " : r.ToString())) : text;
 
     /// <summary>At most so many columns; a text that is longer ends with the sign for "cut".</summary>
     public static string Cut(string text, int columns, string cut)

@@ -52,18 +52,8 @@ public sealed partial record BookState
     public PlaceLimits LimitsAt(string placeId)
     {
         var own = PlaceCalled(placeId).Limits;
-        foreach (var outer in PathTo(placeId).Reverse().Skip(1).Select(p => p.Limits))
-        {
-            own = own with
-            {
-                HeightMetres = own.HeightMetres ?? outer.HeightMetres,
-                MeanCelsius = own.MeanCelsius ?? outer.MeanCelsius,
-                MinCelsius = own.MinCelsius ?? outer.MinCelsius,
-                MaxCelsius = own.MaxCelsius ?? outer.MaxCelsius,
-                SwingKelvin = own.SwingKelvin ?? outer.SwingKelvin,
-            };
-        }
-
+        foreach (var outer in PathTo(placeId).Reverse().Skip(1))
+            own = own.InheritedFrom(outer.Limits);
         return own;
     }
 

@@ -14,6 +14,15 @@ if (args is ["--once"])
         Console.WriteLine($"10,000 eight-part mixtures, {count} categories: {watch.ElapsedMilliseconds} ms");
     }
 
+    var shelves = new ForecastBenchmark();
+    shelves.FillTheShelves();
+    for (var i = 0; i < 5; i++)
+    {
+        var watch = Stopwatch.StartNew();
+        var left = shelves.ForecastAYear();
+        Console.WriteLine($"20,000 forecasts of a year, {left / 1000:0} kg left: {watch.ElapsedMilliseconds} ms");
+    }
+
     return;
 }
 

@@ -8,16 +8,19 @@ public sealed class SealConcern : IConcern
 {
     public IEnumerable<WrongItem> Find(StockAssessment stock) =>
         from holding in stock.Holdings
-        where holding.Seal is { State: SealState.Failing or SealState.Rising }
-        let failing = holding.Seal!.State == SealState.Failing
+        where holding.Seal is { State: SealState.Failing or SealState.Rising or SealState.Above }
+        let seal = holding.Seal!
         select new WrongItem(
-            Severity.Warning,
+            seal.IsAlarm ? Severity.Warning : Severity.Notice,
             "seal",
-            failing
-                ? $"The seal of {holding.Content.Name} on {holding.PlaceName} is failing: close it anew, or change the closure"
-                : $"{holding.Content.Name} on {holding.PlaceName} gains mass: something gets in",
-            holding.Seal!.Because,
+            seal.State switch
+            {
+                SealState.Failing => $"The seal of {holding.Content.Name} on {holding.PlaceName} is failing: close it anew, or change the closure",
+                SealState.Above => $"{holding.Content.Name} on {holding.PlaceName} loses more than its closure usually lets go: weigh it again soon",
+                _ => $"{holding.Content.Name} on {holding.PlaceName} gains mass: something gets in",
+            },
+            seal.Because,
             "weigh-ins against the forecast for its closure",
-            holding.Seal!.Measured?.From,
+            seal.Measured?.From,
             [holding.Id]);
 }

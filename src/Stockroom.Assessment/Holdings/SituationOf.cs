@@ -34,14 +34,44 @@ internal static class SituationOf
             OuterPacking = container.Packing,
             Temperature = Temperature.FromCelsius((double)(limits.MeanCelsius ?? 20m)),
             DailySwing = new TemperatureChange((double)(limits.SwingKelvin ?? 0m)),
+            SeasonalSwing = new TemperatureChange((double)(limits.SeasonalSwingKelvin ?? 0m)),
+            WarmestMonth = limits.WarmestMonth ?? 7,
+            Coldest = limits.MinCelsius is { } coldest ? Temperature.FromCelsius((double)coldest) : null,
+            Light = limits.Light,
             Warmest = limits.MaxCelsius is { } warmest ? Temperature.FromCelsius((double)warmest) : null,
             Filled = container.MadeOn,
             Sealed = container.SealedOn,
             Opened = container.OpenedOn,
-            Weighings = [.. container.Weighings.Select(w => new WeighIn(
-                w.On, Mass.FromGrams((double)w.GrossGrams), Mass.FromGrams((double)(w.ReadabilityGrams ?? UnstatedReadabilityGrams))))],
-            Draws = [.. container.Draws.Select(d => new Assessment.Draw(d.On, Mass.FromGrams((double)d.Grams)))],
+            Weighings = [.. container.Weighings.Select(Weighing)],
+            Draws = [.. Interruptions(container)],
         }, null);
+    }
+
+    private static WeighIn Weighing(Weighing w) => new(
+        w.On, Mass.FromGrams((double)w.GrossGrams), Mass.FromGrams((double)(w.ReadabilityGrams ?? UnstatedReadabilityGrams)))
+    {
+        At = w.TemperatureCelsius is { } celsius ? Temperature.FromCelsius((double)celsius) : null,
+        Air = w.PressureHectopascals is { } hectopascals ? new Pressure((double)hectopascals * 100) : null,
+        Calibration = w.CalibrationGrams is { } grams ? Mass.FromGrams((double)grams) : null,
+        Order = w.Entry,
+    };
+
+    // Whatever changed the gross mass by hand: taken out, poured in, covered, topped up, closed anew.
+    private static IEnumerable<Assessment.Draw> Interruptions(Container container)
+    {
+        foreach (var d in container.Draws)
+            yield return new Assessment.Draw(d.On, Mass.FromGrams((double)d.Grams)) { Order = d.Entry };
+        foreach (var f in container.Fills)
+            yield return new Assessment.Draw(f.On, Mass.FromGrams(-(double)f.Grams)) { Order = f.Entry };
+        for (var i = 0; i < container.CoverDepths.Count; i++)
+        {
+            var depth = container.CoverDepths[i];
+            if (i == 0 || depth.Millimetres > container.CoverDepths[i - 1].Millimetres)
+                yield return new Assessment.Draw(depth.On, null) { Order = depth.Entry };
+        }
+
+        if (container.SealedOn is { } closed)
+            yield return new Assessment.Draw(closed, null);
     }
 
     // What the last weigh-in leaves where the tare is known and nothing lies over the content; else what was booked.

@@ -17,8 +17,9 @@ public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction
 public sealed record AirForecast(Band<MassConcentration> Concentration, Band<Fraction>? Share, ExposureLimit? Limit, Fraction? ShareOfLimit, Fraction? ShareOfLowerFlammableLimit);
 
 /// <summary>
-/// How fast a content leaves, by which ways, and what is left when. Rates hold for the amount of today; the days follow the falling
-/// amount and changing composition.
+/// How fast a content leaves, by which ways, and what is left when. Rates are the mean of a year at the amount of the start, which is the
+/// last weighing where weighings compare; the days follow season, falling amount and changing composition. Low and High of every band are meant as 5 and 95
+/// per cent.
 /// </summary>
 public sealed record Forecast
 {
@@ -41,6 +42,9 @@ public sealed record Forecast
     public StrengthForecast? Strength { get; init; }
 
     public CoverForecast? Cover { get; init; }
+
+    /// <summary>What the weighings make of it; null where no two compare.</summary>
+    public WeighedForecast? Weighed { get; init; }
 
     public AirForecast? Air { get; init; }
 

@@ -1,4 +1,4 @@
-using Stockroom.Chemistry.Catalogue;
+using Stockroom.Assessment.Losses.WeighIns;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -12,65 +12,102 @@ internal static class ForecastBuilder
 
     public static Forecast Build(Situation situation, PropertyFacts facts, DateOnly on)
     {
-        var network = LossNetwork.At(new LossState(situation, facts));
-        var complete = network.Paths.All(p => p.Finding.Verdict != PathVerdict.Unknown);
+        var (year, atMean) = LossNetwork.OverTheYear(situation, facts);
+        var season = SeasonOf(situation, facts, year);
+        var weighed = WeighedForecast.Of(situation, Evidence.Of(situation, facts, year, atMean, season), year);
         var forecast = new Forecast
         {
             On = on,
             LossRate = null,
-            IsComplete = complete,
-            Paths = [.. network.Paths.Select(p => Show(p, network.Total.Expected))],
+            IsComplete = year.IsComplete || weighed?.Follows == true,
+            Paths = [.. year.Paths.Select(p => Show(p, year.Total.Expected, weighed))],
             Remaining = null,
             Reaches = [],
             Strength = StrengthForecasts.Of(situation, facts, on),
             Cover = CoverForecast.Of(situation, facts, on),
-            Warnings = [.. Warnings(situation, network)],
+            Weighed = weighed,
+            Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],
         };
-        return network.IsKnown ? WithAmounts(forecast, situation, facts, network) : forecast;
+        if (weighed?.Follows == true)
+            return Followed(forecast, weighed.Start, facts, year, atMean, weighed);
+        return year.IsKnown ? ByPhysics(forecast, situation, facts, year, atMean, season) : forecast;
     }
 
-    private static Forecast WithAmounts(Forecast forecast, Situation situation, PropertyFacts facts, LossNetwork network)
+    /// <summary>How the loss runs through the year, by how much faster the year's network is on a warm day than on a cold one.</summary>
+    internal static Season SeasonOf(Situation situation, PropertyFacts facts, LossNetwork year)
     {
-        var elapsed = Span.FromDays(forecast.On.DayNumber - situation.AmountOn.DayNumber);
-        var expected = Trajectory.Follow(situation, facts, b => b.Expected);
-        var slow = Paced(expected, network.Total, network.Total.Low) ?? Trajectory.Follow(situation, facts, b => b.Low);
-        var fast = Paced(expected, network.Total, network.Total.High) ?? Trajectory.Follow(situation, facts, b => b.High);
+        if (situation.SeasonalSwing.Kelvins <= 0 || year.Total.Expected.KilogramsPerSecond <= 0)
+            return default;
+        var offset = situation.SeasonalSwing.Kelvins / 2 * Math.Sqrt(0.5);
+        var (cool, warm) = (RateAt(situation, facts, -offset), RateAt(situation, facts, offset));
+        return cool > 0 && warm > 0
+            ? new Season(new Fraction(Math.Log(warm / cool) / Math.Sqrt(2)), situation.AmountOn, situation.WarmestMonth)
+            : default;
+    }
+
+    private static double RateAt(Situation situation, PropertyFacts facts, double kelvins)
+    {
+        var t = new Temperature(situation.Temperature.Kelvin + kelvins);
+        return LossNetwork.At(new LossState(situation, facts, situation.Content, situation.Amount, new Climate.Moment(t, t))).Total.Expected.KilogramsPerSecond;
+    }
+
+    private static Forecast ByPhysics(Forecast forecast, Situation situation, PropertyFacts facts, LossNetwork year, LossNetwork atMean, Season season)
+    {
+        var course = new LossCourse(situation, facts, year, atMean);
+        return WithCourses(
+            forecast with { LossRate = year.Total, Air = AirForecasts.Of(situation, facts, year.Total) },
+            situation,
+            season,
+            new Band<Trajectory>(Trajectory.Follow(course, BandEnd.Low), Trajectory.Follow(course, BandEnd.Expected), Trajectory.Follow(course, BandEnd.High)));
+    }
+
+    private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, LossNetwork year, LossNetwork atMean, WeighedForecast weighed)
+    {
+        var courses = weighed.Evidence.Scales
+            ? Paced(new LossCourse(start, facts, year, atMean), weighed.Evidence.Posterior.Factor)
+            : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
+        var season = weighed.Evidence.Scales ? SeasonOf(start, facts, year) : default;
+        return WithCourses(forecast with { LossRate = weighed.Rate, Air = AirForecasts.Of(start, facts, weighed.Rate) }, start, season, courses);
+    }
+
+    private static Band<Trajectory> Paced(LossCourse course, Band<double> factor) => factor.Select(f => Trajectory.Follow(course, BandEnd.Expected, f));
+
+    // Nothing is known of the way out: as much every day, as it was weighed.
+    private static Trajectory Straight(Mass start, MassRate rate)
+    {
+        var r = Math.Max(0, rate.KilogramsPerSecond);
+        List<Trajectory.Point> points = [new(0, start.Kilograms, r)];
+        if (r > 0)
+            points.Add(new Trajectory.Point((1 - Trajectory.StopAt) * start.Kilograms / r, Trajectory.StopAt * start.Kilograms, r));
+        return new Trajectory(points);
+    }
+
+    private static Forecast WithCourses(Forecast forecast, Situation start, Season season, Band<Trajectory> courses)
+    {
+        var elapsed = season.Effective(Span.FromDays(Math.Max(0, forecast.On.DayNumber - start.AmountOn.DayNumber)));
+        DateOnly? Day(Trajectory course, Fraction left) => Date(start.AmountOn, course.Reaches(left) is { } s ? season.Calendar(s) : null);
         return forecast with
         {
-            LossRate = network.Total,
-            Remaining = new Band<Mass>(fast.After(elapsed), expected.After(elapsed), slow.After(elapsed)),
-            Reaches = [.. Limits.Select(l => new Reach(
-                l.Name, l.Left, Date(situation.AmountOn, fast.Reaches(l.Left)), Date(situation.AmountOn, expected.Reaches(l.Left)), Date(situation.AmountOn, slow.Reaches(l.Left))))],
-            Air = AirForecasts.Of(situation, facts, network.Total),
+            Remaining = new Band<Mass>(courses.High.After(elapsed), courses.Expected.After(elapsed), courses.Low.After(elapsed)),
+            Reaches = [.. Limits.Select(l => new Reach(l.Name, l.Left, Day(courses.High, l.Left), Day(courses.Expected, l.Left), Day(courses.Low, l.Left)))],
         };
     }
-
-    // The ends of the band take the expected course at the pace of their rate today; null where nothing is expected to leave.
-    private static Trajectory? Paced(Trajectory expected, Band<MassRate> total, MassRate end) =>
-        total.Expected.KilogramsPerSecond > 0 ? expected.Paced(new Fraction(end / total.Expected)) : null;
 
     /// <summary>A day so long after another; null for never.</summary>
     internal static DateOnly? Date(DateOnly from, Span? after) =>
         after is { } span && span.Days < DateOnly.MaxValue.DayNumber - from.DayNumber - 1 ? from.AddDays((int)Math.Floor(span.Days)) : null;
 
-    private static PathForecast Show(LossNetwork.PathRate path, MassRate total)
+    // With weighings, every way out that a balance can show is shown in the measure of what was weighed.
+    private static PathForecast Show(LossNetwork.PathRate path, MassRate total, WeighedForecast? weighed)
     {
         var counts = path.Finding.Role != PathRole.Strength && total.KilogramsPerSecond > 0;
+        var rate = weighed is { Follows: true, Evidence.Scales: true } && path.Finding.Role is PathRole.Leak or PathRole.Direct
+            ? new Band<MassRate>(path.Rate.Expected, path.Rate.Expected, path.Rate.Expected).Scaled(weighed?.Evidence.Posterior.Factor)
+            : path.Rate;
         return new PathForecast(
-            path.Path, path.Finding.Verdict, path.Finding.Role, new Fraction(counts ? path.Rate.Expected / total : 0), path.Rate, path.Finding.Because, path.Finding.Source);
+            path.Path, path.Finding.Verdict, path.Finding.Role, new Fraction(counts ? path.Rate.Expected / total : 0), rate, path.Finding.Because, path.Finding.Source);
     }
 
-    private static IEnumerable<string> Warnings(Situation situation, LossNetwork network)
-    {
-        foreach (var path in network.Paths.Where(p => p.Finding.Verdict == PathVerdict.Unknown))
-            yield return $"{path.Path}: not counted; {path.Finding.Because}";
-        if (situation.Content.WaterPercent is > 0 and < 100)
-            yield return "a solution loses water as well: a mass that falls, or stays, does not tell its strength";
-        if (situation.Cover?.Name.StartsWith("sulfuric acid", StringComparison.Ordinal) == true)
-            yield return "the acid cover takes up water from the air: a mass that stays flat can hide a loss";
-        if (situation.OuterPacking is { } packing)
-            yield return $"outer packing ({packing}) is not counted: the vessel in it loses no more than stated";
-        if (situation.Vessel.Kind is "ampoule" && situation.Closure.Mechanism != ClosureMechanism.Fused)
-            yield return "an ampoule that is not sealed in the flame is forecast as an open vessel with that closure";
-    }
+    private static Band<MassRate> Scaled(this Band<MassRate> rate, Band<double>? factor) =>
+        factor is { } f ? new Band<MassRate>(rate.Low * f.Low, rate.Expected * f.Expected, rate.High * f.High) : rate;
 }

@@ -16,7 +16,14 @@ public sealed class LossState
     }
 
     public LossState(Situation situation, PropertyFacts facts, Content content, Mass amount)
+        : this(situation, facts, content, amount, new Climate.Moment(situation.Temperature, situation.Temperature))
     {
+    }
+
+    internal LossState(Situation situation, PropertyFacts facts, Content content, Mass amount, Climate.Moment moment)
+    {
+        Temperature = moment.At;
+        DayMean = moment.DayMean;
         Situation = situation;
         Facts = facts;
         Content = content;
@@ -35,7 +42,11 @@ public sealed class LossState
 
     public Mass Amount { get; }
 
-    public Temperature Temperature => Situation.Temperature;
+    /// <summary>The temperature of the moment.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>The mean of the day about which the daily swing goes.</summary>
+    public Temperature DayMean { get; }
 
     public Vessel Vessel => Situation.Vessel;
 

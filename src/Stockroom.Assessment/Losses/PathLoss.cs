@@ -18,6 +18,9 @@ public enum PathRole
 
     /// <summary>Strength is lost, mass stays.</summary>
     Strength,
+
+    /// <summary>The content turns into something else that stays in the vessel: gone as content, still there for a balance.</summary>
+    Transmuted,
 }
 
 /// <summary>Whether a path takes part.</summary>

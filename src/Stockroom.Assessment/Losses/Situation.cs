@@ -1,3 +1,4 @@
+using Stockroom.Book.Places;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
@@ -30,14 +31,26 @@ public sealed record Situation
     /// <summary>A second wall around the vessel in words; null for none.</summary>
     public string? OuterPacking { get; init; }
 
-    /// <summary>Mean temperature of the place.</summary>
+    /// <summary>Mean temperature of the place over the year.</summary>
     public Temperature Temperature { get; init; } = Temperature.FromCelsius(20);
 
     /// <summary>From the coolest to the warmest of a usual day.</summary>
     public TemperatureChange DailySwing { get; init; }
 
+    /// <summary>From the coolest to the warmest month of a usual year, each by its mean.</summary>
+    public TemperatureChange SeasonalSwing { get; init; }
+
+    /// <summary>Month whose days are the warmest, 1 to 12.</summary>
+    public int WarmestMonth { get; init; } = 7;
+
     /// <summary>The warmest the place gets; null where it is not known.</summary>
     public Temperature? Warmest { get; init; }
+
+    /// <summary>The coldest the place gets; null where it is not known.</summary>
+    public Temperature? Coldest { get; init; }
+
+    /// <summary>How much light falls on it; null where it is not known.</summary>
+    public PlaceLight? Light { get; init; }
 
     /// <summary>Relative humidity of the room.</summary>
     public Fraction Humidity { get; init; } = new(0.5);
@@ -51,6 +64,9 @@ public sealed record Situation
 
     public DateOnly? Opened { get; init; }
 
+    /// <summary>Least share of the deciding part, by mass of the whole, at which the keeper still wants to use it; null for the published one.</summary>
+    public Fraction? LeastStrength { get; init; }
+
     public IReadOnlyList<WeighIn> Weighings { get; init; } = [];
 
     public IReadOnlyList<Draw> Draws { get; init; } = [];
@@ -61,10 +77,27 @@ public sealed record Situation
 }
 
 /// <summary>A dated gross mass and the readability of the balance (its smallest step).</summary>
-public sealed record WeighIn(DateOnly On, Mass Gross, Mass Readability);
+public sealed record WeighIn(DateOnly On, Mass Gross, Mass Readability)
+{
+    /// <summary>Temperature at the balance; null where nobody read it.</summary>
+    public Temperature? At { get; init; }
 
-/// <summary>Something taken out or added between weighings; the amount may be unknown.</summary>
-public sealed record Draw(DateOnly On, Mass? Amount);
+    /// <summary>Air pressure at the balance, not reduced to sea level; null where nobody read it.</summary>
+    public Pressure? Air { get; init; }
+
+    /// <summary>How far the balance may be out at that load, as last checked; null where it never was.</summary>
+    public Mass? Calibration { get; init; }
+
+    /// <summary>Place in the order of what happened on one day.</summary>
+    public long Order { get; init; }
+}
+
+/// <summary>Something taken out or added between weighings, or another closure or cover put on; the amount may be unknown.</summary>
+public sealed record Draw(DateOnly On, Mass? Amount)
+{
+    /// <summary>Place in the order of what happened on one day.</summary>
+    public long Order { get; init; }
+}
 
 /// <summary>A measured depth of a cover.</summary>
 public sealed record DepthReading(DateOnly On, Length Depth);

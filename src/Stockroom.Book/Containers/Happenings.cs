@@ -1,7 +1,8 @@
 namespace Stockroom.Book.Containers;
 
-/// <summary>A dated gross mass in g, with the balance's readability in g and the temperature, where known.</summary>
-public sealed record Weighing(long Entry, DateOnly On, decimal GrossGrams, decimal? ReadabilityGrams, decimal? TemperatureCelsius);
+/// <summary>A dated gross mass in g, with the balance's readability in g, temperature, air pressure in hPa and the balance's largest error in g, where known.</summary>
+public sealed record Weighing(
+    long Entry, DateOnly On, decimal GrossGrams, decimal? ReadabilityGrams, decimal? TemperatureCelsius, decimal? PressureHectopascals = null, decimal? CalibrationGrams = null);
 
 /// <summary>What was taken out: as typed, in g, and into which container where it was decanted.</summary>
 public sealed record Draw(long Entry, DateOnly On, string Quantity, decimal Grams, ContainerId? Into);

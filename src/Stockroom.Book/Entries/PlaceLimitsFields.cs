@@ -17,6 +17,9 @@ internal static class PlaceLimitsFields
         LeakTight = r.FlagOrNull("leak_tight"),
         MaxLoadKilograms = r.NumberOrNull("max_load_kg"),
         MaxContainers = (int?)r.IntegerOrNull("max_containers"),
+        SeasonalSwingKelvin = r.NumberOrNull("seasonal_swing_k"),
+        WarmestMonth = (int?)r.IntegerOrNull("warmest_month"),
+        Light = r.TextOrNull("light") is { } light ? PlaceLimits.ParseLight(light) : null,
     };
 
     public static void Write(PlaceLimits limits, EntryWriter w)
@@ -30,5 +33,8 @@ internal static class PlaceLimitsFields
         w.Flag("leak_tight", limits.LeakTight);
         w.Number("max_load_kg", limits.MaxLoadKilograms);
         w.Integer("max_containers", limits.MaxContainers);
+        w.Number("seasonal_swing_k", limits.SeasonalSwingKelvin);
+        w.Integer("warmest_month", limits.WarmestMonth);
+        w.Text("light", limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
     }
 }

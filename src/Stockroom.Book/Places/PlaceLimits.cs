@@ -1,5 +1,18 @@
 namespace Stockroom.Book.Places;
 
+/// <summary>How much light falls on what stands there.</summary>
+public enum PlaceLight
+{
+    /// <summary>Behind a closed door.</summary>
+    Dark = 0,
+
+    /// <summary>Lit as rooms are.</summary>
+    Room,
+
+    /// <summary>Daylight through a window, the sun now and then.</summary>
+    Window,
+}
+
 /// <summary>What is known of a place beyond its kind; null where it was never said.</summary>
 public sealed record PlaceLimits
 {
@@ -20,6 +33,14 @@ public sealed record PlaceLimits
     /// <summary>Daily swing between coldest and warmest, in K.</summary>
     public decimal? SwingKelvin { get; init; }
 
+    /// <summary>From the coolest to the warmest month of a usual year, in K, each taken as the mean of its days.</summary>
+    public decimal? SeasonalSwingKelvin { get; init; }
+
+    /// <summary>1 to 12; 7 in most of the northern hemisphere, 1 in most of the southern.</summary>
+    public int? WarmestMonth { get; init; }
+
+    public PlaceLight? Light { get; init; }
+
     /// <summary>True if a tray holds what leaks into it.</summary>
     public bool? LeakTight { get; init; }
 
@@ -39,7 +60,31 @@ public sealed record PlaceLimits
         LeakTight = newer.LeakTight ?? LeakTight,
         MaxLoadKilograms = newer.MaxLoadKilograms ?? MaxLoadKilograms,
         MaxContainers = newer.MaxContainers ?? MaxContainers,
+        SeasonalSwingKelvin = newer.SeasonalSwingKelvin ?? SeasonalSwingKelvin,
+        WarmestMonth = newer.WarmestMonth ?? WarmestMonth,
+        Light = newer.Light ?? Light,
     };
+
+    /// <summary>Temperature, height and light of the place around it where this one does not say.</summary>
+    public PlaceLimits InheritedFrom(PlaceLimits outer) => this with
+    {
+        HeightMetres = HeightMetres ?? outer.HeightMetres,
+        MeanCelsius = MeanCelsius ?? outer.MeanCelsius,
+        MinCelsius = MinCelsius ?? outer.MinCelsius,
+        MaxCelsius = MaxCelsius ?? outer.MaxCelsius,
+        SwingKelvin = SwingKelvin ?? outer.SwingKelvin,
+        SeasonalSwingKelvin = SeasonalSwingKelvin ?? outer.SeasonalSwingKelvin,
+        WarmestMonth = WarmestMonth ?? outer.WarmestMonth,
+        Light = Light ?? outer.Light,
+    };
+
+    public static string WordOf(PlaceLight light) => light.ToString().ToLowerInvariant();
+
+    /// <summary>Reads the light as the ledger and the keeper write it.</summary>
+    /// <exception cref="BookRefusal">Not one of dark, room, window.</exception>
+    public static PlaceLight ParseLight(string word) =>
+        Enum.GetValues<PlaceLight>().Where(l => WordOf(l) == word.Trim().ToLowerInvariant()).Select(l => (PlaceLight?)l).FirstOrDefault()
+        ?? throw new BookRefusal($"'{word}' is not a light; it is one of: dark, room, window");
 
     internal void Check()
     {
@@ -53,6 +98,10 @@ public sealed record PlaceLimits
             throw new BookRefusal($"temperatures of a place go min <= mean <= max, not {MinCelsius:0.##}, {MeanCelsius:0.##}, {MaxCelsius:0.##} C");
         if (SwingKelvin is < 0 or > 100)
             throw new BookRefusal($"a daily swing of {SwingKelvin:0.##} K cannot be; it lies between 0 and 100 K");
+        if (SeasonalSwingKelvin is < 0 or > 100)
+            throw new BookRefusal($"a seasonal swing of {SeasonalSwingKelvin:0.##} K cannot be; it lies between 0 and 100 K");
+        if (WarmestMonth is < 1 or > 12)
+            throw new BookRefusal($"month {WarmestMonth} cannot be the warmest; write 1 to 12");
         if (HeightMetres is < -100 or > 100)
             throw new BookRefusal($"a height of {HeightMetres:0.##} m above the room's floor cannot be");
         if (MaxLoadKilograms <= 0 || MaxContainers <= 0)

@@ -69,9 +69,11 @@ internal static class HappeningFields
         w.Number(x.GrossGrams);
         w.Number(x.ReadabilityGrams);
         w.Number(x.TemperatureCelsius);
+        w.Number(x.PressureHectopascals);
+        w.Number(x.CalibrationGrams);
     }
 
-    public static Weighing Weighing(StateReader r) => new(r.Integer(), r.Day(), r.Number(), r.NumberOrNull(), r.NumberOrNull());
+    public static Weighing Weighing(StateReader r) => new(r.Integer(), r.Day(), r.Number(), r.NumberOrNull(), r.NumberOrNull(), r.NumberOrNull(), r.NumberOrNull());
 
     public static void Write(Draw x, StateWriter w)
     {

@@ -55,6 +55,9 @@ public static class StateCodec
         w.Flag(p.Limits.LeakTight);
         w.Number(p.Limits.MaxLoadKilograms);
         w.Integer(p.Limits.MaxContainers);
+        w.Number(p.Limits.SeasonalSwingKelvin);
+        w.Integer(p.Limits.WarmestMonth);
+        w.Text(p.Limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
         w.Text(p.Note);
         w.Day(p.LastDay);
     }
@@ -76,6 +79,9 @@ public static class StateCodec
             LeakTight = r.FlagOrNull(),
             MaxLoadKilograms = r.NumberOrNull(),
             MaxContainers = r.IntegerOrNull(),
+            SeasonalSwingKelvin = r.NumberOrNull(),
+            WarmestMonth = r.IntegerOrNull(),
+            Light = r.TextOrNull() is { } light ? PlaceLimits.ParseLight(light) : null,
         },
         Note = r.TextOrNull(),
         LastDay = r.Day(),

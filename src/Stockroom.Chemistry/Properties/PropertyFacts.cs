@@ -24,6 +24,7 @@ public sealed class PropertyFacts
     private readonly Lazy<DecompositionTable> _decompositions;
     private readonly Lazy<MaterialResistanceTable> _resistances;
     private readonly Lazy<SealingTables> _sealing;
+    private readonly Lazy<FreezingTable> _freezing;
 
     private PropertyFacts(SubstanceCatalogue catalogue)
     {
@@ -41,6 +42,7 @@ public sealed class PropertyFacts
         _decompositions = new(() => DecompositionTable.Read(catalogue));
         _resistances = new(() => MaterialResistanceTable.Read(catalogue));
         _sealing = new(() => SealingTables.Read(catalogue));
+        _freezing = new(() => FreezingTable.Read(catalogue));
     }
 
     /// <summary>The facts that come with the program.</summary>
@@ -90,6 +92,9 @@ public sealed class PropertyFacts
         _solutions.Value.Find(solute, component, strength, t);
 
     public Fact<Temperature> MeltingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.MeltingPoint, "melting point");
+
+    /// <summary>When a solution freezes, crystallises or clouds on cooling; null where that is not known.</summary>
+    public CoolingEvent? Freezing(Content solution) => _freezing.Value.Find(solution);
 
     public Fact<Temperature> BoilingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.BoilingPoint, "boiling point");
 

@@ -38,6 +38,7 @@ internal static class ForecastJson
             WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
         json.WriteEndArray();
         WriteAir(json, forecast.Air);
+        WeighedJson.Write(json, forecast.Weighed);
         json.Texts("warnings", forecast.Warnings);
     }
 

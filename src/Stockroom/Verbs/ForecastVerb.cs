@@ -130,6 +130,8 @@ internal sealed class ForecastVerb : IVerb
     {
         to.WriteLine($"{name}, on {forecast.On.Iso()}");
         to.WriteLine($"a year: {AYear(forecast)}");
+        if (forecast.Weighed is { } weighed)
+            to.WriteLine($"weigh-ins: {weighed.Because}");
         if (forecast.Remaining is { } left)
             to.WriteLine($"left: {Words.Grams(left.Expected)} ({Words.Grams(left.Low)} to {Words.Grams(left.High)})");
         foreach (var reach in forecast.Reaches)

@@ -124,6 +124,9 @@ internal sealed class PlaceVerb : IVerb
             json.NumberOrNull("min_c", limits.MinCelsius);
             json.NumberOrNull("max_c", limits.MaxCelsius);
             json.NumberOrNull("daily_swing_k", limits.SwingKelvin);
+            json.NumberOrNull("seasonal_swing_k", limits.SeasonalSwingKelvin);
+            json.NumberOrNull("warmest_month", limits.WarmestMonth);
+            json.TextOrNull("light", limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
             json.WriteEndObject();
         }
 

@@ -130,6 +130,9 @@ internal sealed class ShowVerb : IVerb
             json.WriteString("on", weighing.On.Iso());
             json.WriteNumber("gross_g", weighing.GrossGrams);
             json.NumberOrNull("readability_g", weighing.ReadabilityGrams);
+            json.NumberOrNull("temperature_c", weighing.TemperatureCelsius);
+            json.NumberOrNull("pressure_hpa", weighing.PressureHectopascals);
+            json.NumberOrNull("calibration_g", weighing.CalibrationGrams);
             json.WriteEndObject();
         }
 

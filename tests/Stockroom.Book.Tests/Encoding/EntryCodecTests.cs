@@ -81,6 +81,24 @@ public sealed class EntryCodecTests
         Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(expected))), EntryCodec.HashOf(entry));
     }
 
+    // Lines as journals have kept them from before an entry could say more: they read, and give the same bytes again.
+    [Theory]
+    [InlineData("weighed", "\"gross_g\":150.25,\"readability_g\":0.01,\"temperature_c\":21")]
+    [InlineData("place made", "\"name\":\"gallery\",\"place_kind\":\"room\",\"mean_c\":20,\"min_c\":15,\"max_c\":27,\"swing_k\":3")]
+    [InlineData("place limited", "\"height_m\":1.2,\"position\":3,\"leak_tight\":true,\"max_load_kg\":20,\"max_containers\":12")]
+    public void Decode_AnEntryOfAnOlderBook_GivesTheSameBytes(string kind, string members)
+    {
+        var line = $$"""{"number":7,"transaction":3,"kind":"{{kind}}","happened_at":"2026-05-20T14:30:00+02:00","recorded_at":"2026-05-20T14:30:01+02:00","by":"Una","previous":"ab",{{members}}}""";
+        Assert.Equal(line, EntryCodec.Encode(EntryCodec.Decode(line)));
+    }
+
+    [Fact]
+    public void Encode_AWeighInWithItsConditions_IsThisText()
+    {
+        var text = EntryCodec.Encode(new Weighed { GrossGrams = 200m, TemperatureCelsius = 21, PressureHectopascals = 1013.2m, CalibrationGrams = 0.02m });
+        Assert.EndsWith("\"gross_g\":200,\"temperature_c\":21,\"pressure_hpa\":1013.2,\"calibration_g\":0.02}", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Decode_ATime_KeepsItsOffset()
     {

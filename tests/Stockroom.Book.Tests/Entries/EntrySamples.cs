@@ -38,6 +38,9 @@ internal static class EntrySamples
             LeakTight = true,
             MaxLoadKilograms = number,
             MaxContainers = 12,
+            SeasonalSwingKelvin = number,
+            WarmestMonth = 7,
+            Light = PlaceLight.Window,
         };
         return
         [
@@ -83,7 +86,7 @@ internal static class EntrySamples
         return
         [
             new Opened { Container = Id },
-            new Weighed { Container = Id, GrossGrams = number, ReadabilityGrams = number, TemperatureCelsius = -number },
+            new Weighed { Container = Id, GrossGrams = number, ReadabilityGrams = number, TemperatureCelsius = -number, PressureHectopascals = number, CalibrationGrams = number },
             new Weighed { Container = Id, GrossGrams = number },
             new Drawn { Container = Id, Quantity = text, Grams = number, Density = density },
             new Decanted { Container = Id, Into = Other, Quantity = text, Grams = number, Density = density },

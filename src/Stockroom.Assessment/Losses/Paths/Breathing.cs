@@ -42,8 +42,8 @@ public sealed class Breathing : ILossPath
 
     private static List<Leaving>? Leaves(LossState state, double swing, Band<bool> conducts)
     {
-        var warm = new Temperature(state.Temperature.Kelvin + (swing / 2));
-        var cool = new Temperature(state.Temperature.Kelvin - (swing / 2));
+        var warm = new Temperature(state.DayMean.Kelvin + (swing / 2));
+        var cool = new Temperature(state.DayMean.Kelvin - (swing / 2));
         var (atWarm, atCool) = (Vapours.Over(state.Content, warm, state.Facts), Vapours.Over(state.Content, cool, state.Facts));
         var (pWarm, pCool) = (Total(atWarm), Total(atCool));
         if (pWarm <= 0 || (state.Content.Pure is not null && pWarm >= LossState.Atmosphere.Pascals))

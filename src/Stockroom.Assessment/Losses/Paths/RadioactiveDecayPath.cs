@@ -30,7 +30,7 @@ public sealed class RadioactiveDecayPath : ILossPath
             return PathLoss.Absent("no radioactive nuclide is listed for it");
         var made = quickest.Natural ? "natural composition" : "taken as the nuclide usually met";
         return PathLoss.Of(
-            PathRole.Direct, leaves, () => $"{quickest.Nuclide.Name}, half-life {Years(quickest.Nuclide.HalfLife)}, {made}", quickest.Nuclide.Provenance);
+            PathRole.Transmuted, leaves, () => $"{quickest.Nuclide.Name}, half-life {Years(quickest.Nuclide.HalfLife)}, {made}", quickest.Nuclide.Provenance);
     }
 
     private static string Years(Span halfLife) => halfLife.Years >= 1 ? $"{halfLife.Years:G4} years" : $"{halfLife.Days:G4} days";

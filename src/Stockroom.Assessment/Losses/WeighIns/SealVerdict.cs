@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -18,7 +19,10 @@ public enum SealState
     /// <summary>Less than the closure would let go; it is tighter than most, or something is taken up.</summary>
     Below,
 
-    /// <summary>More than the closure explains, or much more than before: the seal fails.</summary>
+    /// <summary>More than nineteen in twenty such closures let go, and not yet so much that it must be failing.</summary>
+    Above,
+
+    /// <summary>More than the closure could explain, or much more than before: the seal fails, or something was taken out unbooked.</summary>
     Failing,
 
     /// <summary>The mass rises: moisture or air goes in.</summary>
@@ -28,50 +32,59 @@ public enum SealState
 /// <summary>The measured loss against the forecast, with the reason in figures.</summary>
 public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<MassRate>? Forecast, string Because)
 {
-    // A seal that now loses three times what it did, beyond doubt, has changed.
-    private const double TimesBefore = 3;
+    // Said when a failing seal, or something taken out unbooked, is the likelier story.
+    private const double Likelier = 0.5;
+
+    // A rise, or a loss above the band, must stand out by four standard errors.
+    private const double TimesTheReach = 2;
+
+    /// <summary>True where the keeper should act.</summary>
+    public bool IsAlarm => State is SealState.Failing or SealState.Rising;
 
     public static SealVerdict Of(Situation situation, PropertyFacts facts)
     {
         if (situation.Weighings.Count < 2)
             return new SealVerdict(SealState.NotEnough, null, null, "two weighings are needed");
-        var measured = MeasuredLoss.Of(situation.Weighings, situation.Draws, situation.Vessel.OutsideVolume);
-        if (measured is null)
-            return new SealVerdict(SealState.NotEnough, null, null, "something was drawn between all weighings; weigh once more");
-        var network = LossNetwork.At(new LossState(situation, facts));
-        var complete = network.Paths.All(p => p.Finding.Verdict != PathVerdict.Unknown);
-        var forecast = WithCover(situation, facts, network.Total);
-        return Judge(measured, forecast, complete, situation);
+        var (year, atMean) = LossNetwork.OverTheYear(situation, facts);
+        return Of(situation, Evidence.Of(situation, facts, year, atMean, ForecastBuilder.SeasonOf(situation, facts, year)));
     }
 
-    private static SealVerdict Judge(MeasuredLoss m, Band<MassRate> f, bool complete, Situation situation)
+    internal static SealVerdict Of(Situation situation, Evidence? evidence) => evidence is null
+        ? new SealVerdict(SealState.NotEnough, null, null, situation.Weighings.Count < 2 ? "two weighings are needed" : "something was drawn between all weighings; weigh once more")
+        : Judge(evidence, situation);
+
+    private static SealVerdict Judge(Evidence e, Situation situation)
     {
-        var words = $"{Grams(m.Rate)} g a year lost ({Grams(m.Low)} to {Grams(m.High)}) from {m.Weighings} weighings {m.From:yyyy-MM-dd} to {m.To:yyyy-MM-dd}";
-        var explained = $"{situation.Closure.Name} explains {Grams(f.Low)} to {Grams(f.High)}";
+        var (m, f, posterior) = (e.Measured, e.Prior, e.Posterior);
         var recent = m.Last ?? m;
-        if (m.High.KilogramsPerSecond < 0 || recent.High.KilogramsPerSecond < 0)
+        var words = $"{Grams(m.Rate)} g a year lost ({Grams(m.Low)} to {Grams(m.High)}) from {m.Weighings} weighings {m.From:yyyy-MM-dd} to {m.To:yyyy-MM-dd}";
+        var explained = e.IsComplete ? $"{situation.Closure.Name} explains {Grams(f.Low)} to {Grams(f.High)}" : "what the closure lets go could not be computed in full";
+        if (Rises(m) || Rises(recent))
             return new SealVerdict(SealState.Rising, m, f, $"the mass rises: {words}; moisture or air goes in");
-        if (complete && recent.Low > f.High)
-            return new SealVerdict(SealState.Failing, m, f, $"{words}, lately {Grams(recent.Rate)}; {explained}: the seal fails");
-        if (complete && m.Low > f.High)
-            return new SealVerdict(SealState.Failing, m, f, $"{words}; {explained}: the seal fails");
-        if (m is { Before: { } before, Last: { } last } && last.Low > before.High && last.Rate.KilogramsPerSecond > TimesBefore * Math.Max(before.Rate.KilogramsPerSecond, before.Reach.KilogramsPerSecond / 2))
-            return new SealVerdict(SealState.Failing, m, f, $"it lost {Grams(before.Rate)} g a year until {before.To:yyyy-MM-dd} and {Grams(last.Rate)} since: the seal has begun to leak");
-        if (m.Low.KilogramsPerSecond <= 0)
+        var dropped = recent.Rate.KilogramsPerSecond > 0 ? posterior.LastStep : 0;
+        if (e.IsComplete && posterior.Failing + dropped > Likelier && recent.Low.KilogramsPerSecond > 0)
+            return new SealVerdict(SealState.Failing, m, f, Failing(e, words, explained, recent, dropped));
+        if (e.IsComplete && e.Rate.Expected > f.High && m.Rate - (m.Reach * TimesTheReach) > f.High)
+            return new SealVerdict(SealState.Above, m, f, $"{words}; {explained}, in nineteen cases of twenty: weigh again soon");
+        if (m.Low.KilogramsPerSecond <= 0 || (e.IsComplete && !e.Scales))
             return new SealVerdict(SealState.NoChange, m, f, $"no change that the balance could show: {words}");
         return m.High < f.Low
             ? new SealVerdict(SealState.Below, m, f, $"{words}; {explained}: tighter than most, or something is taken up")
             : new SealVerdict(SealState.Within, m, f, $"{words}; {explained}");
     }
 
-    // The gross mass falls by what the cover loses too.
-    private static Band<MassRate> WithCover(Situation situation, PropertyFacts facts, Band<MassRate> content)
+    private static string Failing(Evidence e, string words, string explained, MeasuredLoss recent, double dropped)
     {
-        if (situation.Cover is not { Kind: CoverKind.Liquid, Content: { } name } || facts.Catalogue.Resolve(name).Content is not { } cover)
-            return content;
-        var asContent = situation with { Content = cover, Cover = null, CoverDepth = null };
-        return BandMath.Sum([content, LossNetwork.At(new LossState(asContent, facts)).Total]);
+        var m = e.Measured;
+        var lately = m.Last is null ? "" : $", lately {Grams(recent.Rate)}";
+        if (dropped > e.Posterior.Failing)
+            return $"{words}{lately}; {explained}: the seal fails, or something was taken out and not booked; weigh once more to tell";
+        return e.Posterior.Begun > 0.5 * e.Posterior.Failing && m.Before is { } before
+            ? $"it lost {Grams(before.Rate)} g a year until {before.To:yyyy-MM-dd} and {Grams(recent.Rate)} since: the seal has begun to leak"
+            : $"{words}{lately}; {explained}: the seal fails";
     }
 
-    private static string Grams(MassRate rate) => rate.GramsPerYear.ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", System.Globalization.CultureInfo.InvariantCulture);
+    private static bool Rises(MeasuredLoss loss) => (loss.Rate + (loss.Reach * TimesTheReach)).KilogramsPerSecond < 0;
+
+    internal static string Grams(MassRate rate) => rate.GramsPerYear.ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
 }

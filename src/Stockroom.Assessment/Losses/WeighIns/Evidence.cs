@@ -1,0 +1,116 @@
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Losses.WeighIns;
+
+/// <summary>What the weighings make of the forecast: the physics is the prior, the weighings the likelihood.</summary>
+internal sealed class Evidence
+{
+    // More would change nothing but the time it takes.
+    private const int MostWeighings = 30;
+
+    // How far the loss of one interval strays from the year's course (standard deviation, as a share), where the place's seasons are stated and where not.
+    private const double StrayInKnownSeasons = 0.06;
+    private const double Stray = 0.15;
+
+    // Where nothing should leave, a failing seal may lose anything from what a balance can just show to all of it within a month.
+    private static readonly Span Month = Span.FromDays(30);
+
+    private Evidence(WeighingSeries series, MeasuredLoss measured, Band<MassRate> prior, bool complete)
+    {
+        Series = series;
+        Measured = measured;
+        Prior = prior;
+        IsComplete = complete;
+    }
+
+    public WeighingSeries Series { get; }
+
+    public MeasuredLoss Measured { get; }
+
+    /// <summary>Loss of the gross mass by the physics alone; no rate where that could not be computed.</summary>
+    public Band<MassRate> Prior { get; }
+
+    /// <summary>False where some way out could not be computed.</summary>
+    public bool IsComplete { get; }
+
+    public required LeakPosterior Posterior { get; init; }
+
+    /// <summary>The rate which the posterior's factor multiplies.</summary>
+    public required MassRate Unit { get; init; }
+
+    /// <summary>True where the factor scales the physics; else the rate is a plain one in time.</summary>
+    public required bool Scales { get; init; }
+
+    public required bool TakesUp { get; init; }
+
+    /// <summary>Loss rate of the gross mass today, by physics and weighings together.</summary>
+    public Band<MassRate> Rate => Posterior.Factor.Select(f => Unit * f);
+
+    /// <summary>What the content of the first weighing had lost by the last, by physics and weighings; as a function of the factor.</summary>
+    public required Func<Span, double, Mass> Lost { get; init; }
+
+    /// <summary>Null where no two weighings compare.</summary>
+    public static Evidence? Of(Situation situation, PropertyFacts facts, LossNetwork year, LossNetwork atMean, Season season)
+    {
+        if (situation.Weighings.Count < 2)
+            return null;
+        var breathes = situation.Closure.Mechanism is ClosureMechanism.Gap or ClosureMechanism.Open;
+        var room = breathes ? new LossState(situation, facts).Headspace : default;
+        var series = WeighingSeries.Of(situation.Weighings, situation.Draws, situation.Vessel.OutsideVolume, room).Latest(MostWeighings);
+        if (MeasuredLoss.Of(series) is not { } measured)
+            return null;
+        var first = series.Points[0];
+        var amount = new Mass(situation.Amount.Kilograms + situation.Draws.Where(d => d.On > first.On).Sum(d => d.Amount?.Kilograms ?? 0));
+        var atFirst = situation with { Amount = amount.Kilograms > 0 ? amount : situation.Amount, AmountOn = first.On };
+        var course = GrossCourse.Of(atFirst, facts, year, atMean, season);
+        var stepRange = Math.Max(0.5 * amount.Kilograms, 1e-3);
+        var stray = situation.SeasonalSwing.Kelvins > 0 ? StrayInKnownSeasons : Stray;
+        return year.IsKnown && course.Rate.Expected.KilogramsPerSecond > 0
+            ? Scaled(series, measured, course, year.IsComplete, stepRange, stray)
+            : Plain(series, measured, year, atFirst.Amount, stepRange, stray);
+    }
+
+    private static Evidence Scaled(WeighingSeries series, MeasuredLoss measured, GrossCourse course, bool complete, double stepRange, double stray)
+    {
+        var first = series.Points[0].Seconds;
+        var prior = LeakPrior.About(course.Rate, complete);
+        void At(double factor, double uptake, Span<double> lost)
+        {
+            for (var i = 0; i < lost.Length; i++)
+                lost[i] = course.Lost(new Span(series.Points[i].Seconds - first), factor, uptake);
+        }
+
+        return new Evidence(series, measured, course.Rate, complete)
+        {
+            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, course.TakesUp),
+            Unit = course.Rate.Expected,
+            Scales = true,
+            TakesUp = course.TakesUp,
+            Lost = (since, factor) => new Mass(course.Lost(since, factor, 0)),
+        };
+    }
+
+    private static Evidence Plain(WeighingSeries series, MeasuredLoss measured, LossNetwork year, Mass amount, double stepRange, double stray)
+    {
+        var first = series.Points[0].Seconds;
+        var whole = Math.Max(series.Points[^1].Seconds - first, 86400);
+        var least = Math.Log(0.1 * Math.Sqrt(series.Points.Min(p => p.Variance)) / whole);
+        var most = Math.Max(Math.Log(Math.Max(amount.Kilograms, 1e-6) / Month.Seconds), least + 5);
+        var prior = year.IsKnown && year.IsComplete ? LeakPrior.Tight(least, most) : LeakPrior.Open(least, most);
+        void At(double factor, double uptake, Span<double> lost)
+        {
+            for (var i = 0; i < lost.Length; i++)
+                lost[i] = factor * (series.Points[i].Seconds - first);
+        }
+
+        return new Evidence(series, measured, year.Weighable, year.IsKnown && year.IsComplete)
+        {
+            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, false),
+            Unit = new MassRate(1),
+            Scales = false,
+            TakesUp = false,
+            Lost = (since, factor) => new Mass(factor * since.Seconds),
+        };
+    }
+}

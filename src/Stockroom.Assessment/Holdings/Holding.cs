@@ -38,7 +38,7 @@ public sealed class Holding
             : SituationOf.Container(container, Content, state, facts.Wares);
         _classification = new(() => Classifier.Classify(Content, facts.Hazards, rules));
         _label = new(() => LabelElements.Of(Classification, facts.Hazards));
-        _profile = new(() => ContactProfile.Of(Content, Classification.StatementCodes, facts.Contacts));
+        _profile = new(() => ContactProfile.Of(Content, Classification, facts.Contacts));
         _forecast = new(() => Situation is { } s ? Losses.Forecast.Of(s, facts.Properties, today) : null);
         _seal = new(() => Situation is { } s && s.Weighings.Count > 0 ? SealVerdict.Of(s, facts.Properties) : null);
         _wetted = new(() => Situation is { } s ? VesselFit.Of(s, facts.Properties) : []);

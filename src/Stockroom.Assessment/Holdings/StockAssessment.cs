@@ -1,5 +1,6 @@
 using Stockroom.Assessment.Concerns;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Assessment.Rounds;
 using Stockroom.Book;
 using Stockroom.Chemistry.Hazards;
@@ -14,19 +15,23 @@ public sealed class StockAssessment
     private readonly Lazy<IReadOnlyList<WrongItem>> _wrong;
     private readonly Lazy<IReadOnlyList<DueItem>> _due;
 
-    public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu)
+    public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu, ClassTable? table = null)
     {
+        ClassTable = table ?? (ClassTableWords.TryParse(state.ClassTable, out var chosen) ? chosen.Value : ClassTable.None);
         State = state;
         Facts = facts = WithOwn(facts, state);
         Today = today;
         Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, rules))];
         _byId = Holdings.ToDictionary(h => h.Id);
-        _findings = new(() => new NeighbourFinder().Find(Holdings.Select(h => h.ShelfItem)));
+        _findings = new(() => new NeighbourFinder(new PairJudge(ClassTable)).Find(Holdings.Select(h => h.ShelfItem)));
         _wrong = new(() => [.. ConcernList.All.SelectMany(c => c.Find(this)).OrderByDescending(w => w.Severity)]);
         _due = new(() => [.. DueList.Of(this).OrderBy(d => d.Since).ThenBy(d => d.Container).ThenBy(d => d.What, StringComparer.Ordinal)]);
     }
 
     public BookState State { get; }
+
+    /// <summary>The class table that lies over the contact rules: the one asked for, else the one the keeper chose for the book.</summary>
+    public ClassTable ClassTable { get; }
 
     public StockFacts Facts { get; }
 

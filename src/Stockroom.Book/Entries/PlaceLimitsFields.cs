@@ -17,6 +17,15 @@ internal static class PlaceLimitsFields
         LeakTight = r.FlagOrNull("leak_tight"),
         MaxLoadKilograms = r.NumberOrNull("max_load_kg"),
         MaxContainers = (int?)r.IntegerOrNull("max_containers"),
+        MaxLitres = r.NumberOrNull("max_l"),
+        MaxFlammableLitres = r.NumberOrNull("max_flammable_l"),
+        AirChangesPerHour = r.NumberOrNull("air_changes_per_h"),
+        HasDoor = r.FlagOrNull("door"),
+        IsLocked = r.FlagOrNull("locked"),
+        IsLit = r.FlagOrNull("lit"),
+        IsWooden = r.FlagOrNull("wooden"),
+        IsNearHeat = r.FlagOrNull("near_heat"),
+        IsForFlammables = r.FlagOrNull("for_flammables"),
     };
 
     public static void Write(PlaceLimits limits, EntryWriter w)
@@ -30,5 +39,14 @@ internal static class PlaceLimitsFields
         w.Flag("leak_tight", limits.LeakTight);
         w.Number("max_load_kg", limits.MaxLoadKilograms);
         w.Integer("max_containers", limits.MaxContainers);
+        w.Number("max_l", limits.MaxLitres);
+        w.Number("max_flammable_l", limits.MaxFlammableLitres);
+        w.Number("air_changes_per_h", limits.AirChangesPerHour);
+        w.Flag("door", limits.HasDoor);
+        w.Flag("locked", limits.IsLocked);
+        w.Flag("lit", limits.IsLit);
+        w.Flag("wooden", limits.IsWooden);
+        w.Flag("near_heat", limits.IsNearHeat);
+        w.Flag("for_flammables", limits.IsForFlammables);
     }
 }

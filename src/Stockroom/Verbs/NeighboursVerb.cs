@@ -18,10 +18,11 @@ internal sealed class NeighboursVerb : IVerb
         var book = BookAccess.BookOption();
         var asOf = BookAccess.AsOfOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { place, book, asOf, json };
+        var table = ClassTableOption.Make();
+        var command = new Command(Name, Summary) { place, table, book, asOf, json };
         command.SetAction(p =>
         {
-            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
+            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around, ClassTableOption.Read(p.GetValue(table)));
             var findings = open.Stock.Findings;
             if (p.GetValue(place) is { } words)
             {

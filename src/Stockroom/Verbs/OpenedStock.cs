@@ -1,4 +1,5 @@
 using Stockroom.Assessment.Holdings;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Book;
 using Stockroom.Desk;
 using Stockroom.Storage;
@@ -25,11 +26,11 @@ internal sealed class OpenedStock : IDisposable
     public BookState State => Stock.State;
 
     /// <summary>Opens the book and judges it as it was on a day, or as it is today.</summary>
-    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around)
+    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around, ClassTable? table = null)
     {
         var book = BookAccess.Read(folder, around);
         var day = asOf ?? around.Today;
-        return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day));
+        return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day, table: table));
     }
 
     public TodayReport Report() => new(StockDesk.TodayOf(Stock, Name), Stock);

@@ -38,6 +38,15 @@ internal static class EntrySamples
             LeakTight = true,
             MaxLoadKilograms = number,
             MaxContainers = 12,
+            MaxLitres = number,
+            MaxFlammableLitres = number,
+            AirChangesPerHour = number,
+            HasDoor = true,
+            IsLocked = false,
+            IsLit = true,
+            IsWooden = true,
+            IsNearHeat = false,
+            IsForFlammables = true,
         };
         return
         [
@@ -45,6 +54,7 @@ internal static class EntrySamples
             new PlaceMade { Place = text, Name = text, PlaceKind = PlaceKind.Room },
             new PlaceLimited { Place = text, Name = text, PlaceKind = PlaceKind.OpenShelf, Limits = limits },
             new PlaceLimited { Place = text },
+            new ClassTableChosen { Table = text },
             new SubstanceStated { Name = text, Formula = text, Cas = text, State = text, Synonyms = text, Hazards = text, Source = text, AsOf = text },
             new SubstanceStated { Name = text, State = text, Source = text, AsOf = text },
         ];

@@ -16,13 +16,16 @@ public sealed class ContactProfile
         "permanganate", "chromium-vi", "nitrate", "nitrite", "organic-peroxide", "metal-powder",
     };
 
+    private readonly ContactProfile? _cover;
     private readonly Lazy<Classification> _classification;
     private readonly Lazy<GoodsClass> _goods;
     private readonly Lazy<StorageClass> _storage;
 
     private ContactProfile(
-        ContactFacts facts, Content content, IReadOnlyList<CarriedFamily> families, int[] terms, IReadOnlyList<string> notes, Lazy<Classification> classification)
+        ContactFacts facts, Content content, IReadOnlyList<CarriedFamily> families, int[] terms, IReadOnlyList<string> notes, Lazy<Classification> classification,
+        ContactProfile? cover = null)
     {
+        _cover = cover;
         _classification = classification;
         _goods = new(() => UnNumbers.Default.Find(content) ?? GoodsDerivation.Derive(content, classification.Value, Carries("radioactive")));
         _storage = new(() => StorageClassFlow.Of(content, classification.Value.StatementCodes, Goods, Burning.Is(this)));
@@ -36,7 +39,7 @@ public sealed class ContactProfile
         Partners = facts.PartnersOf(terms);
         IsCorrosiveLiquid = IsLiquid && Carries("corrosive-liquid");
         MustNotStandUnderCorrosives = families.Any(f => NotUnderCorrosives.Contains(f.Family.Key));
-        Identity = $"{content.Name}|{Composition}|{content.State}|{string.Join(',', terms)}";
+        Identity = $"{content.Name}|{Composition}|{content.State}|{string.Join(',', terms)}|{cover?.Identity}";
     }
 
     public Content Content { get; }
@@ -47,7 +50,7 @@ public sealed class ContactProfile
     public bool IsUnknown => Content.IsUnknown;
 
     /// <summary>True for what runs when its vessel breaks; an orphan of unknown state is taken as a liquid.</summary>
-    public bool IsLiquid => Content.State == MatterState.Liquid || (IsUnknown && Content.State == MatterState.Unknown);
+    public bool IsLiquid => Content.State == MatterState.Liquid || _cover is { IsLiquid: true } || (IsUnknown && Content.State == MatterState.Unknown);
 
     public IReadOnlyList<CarriedFamily> Families { get; }
 
@@ -99,7 +102,15 @@ public sealed class ContactProfile
         if (Carries(family))
             return this;
         var carried = new CarriedFamily(Facts.Family(family), because);
-        return new ContactProfile(Facts, Content, [.. Families, carried], [.. Terms.Append(Facts.IndexOf(family)).Distinct().Order()], Notes, _classification);
+        return new ContactProfile(Facts, Content, [.. Families, carried], [.. Terms.Append(Facts.IndexOf(family)).Distinct().Order()], Notes, _classification, _cover);
+    }
+
+    /// <summary>The same content under a cover, whose families count with its own: what lies over it leaks with it.</summary>
+    public ContactProfile Under(ContactProfile cover)
+    {
+        var added = cover.Families.Where(f => f.Family.Key != ContactFacts.Harmless && !Carries(f.Family.Key)).Select(f => f with { Because = $"its cover, {cover.Name}, {f.Because}" });
+        return new ContactProfile(
+            Facts, Content, [.. Families, .. added], [.. Terms.Union(cover.Terms).Order()], [.. Notes.Concat(cover.Notes).Distinct(StringComparer.Ordinal)], _classification, cover);
     }
 
     /// <summary>False where no rule can stand between the two; true where one may.</summary>

@@ -36,7 +36,7 @@ public sealed class PackingAndCoverTests
     // Water over phosphorus would set off sodium; the oil over sodium is what an oxidiser burns.
     [Theory]
     [InlineData("phosphorus (white)", "water", "sodium", null, "water-based liquid beside something that water sets off")]
-    [InlineData("bromine", "sulfuric acid 98%", "sodium chlorate", null, "strong oxidiser salt with a strong acid")]
+    [InlineData("bromine", "sulfuric acid 98%", "sodium chlorate", null, "strong oxidiser salt with an acid")]
     public void Find_CoverAgainstNeighbour_IsFound(string content, string cover, string other, string? otherCover, string rule)
     {
         var shelf = new Shelf();

@@ -1,9 +1,23 @@
 using System.Diagnostics;
 using BenchmarkDotNet.Running;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Benchmarks;
 
-// "--once" times each benchmark a few times without the harness, for a quick look while working on the code.
-if (args is ["--once"])
+// "--once" times each benchmark a few times without the harness, for a quick look while working on the code; with a word after
+// it, such as "--once neighbours", only those it names.
+if (args is ["--once", ..])
+{
+    var only = args.Length > 1 ? args[1] : "";
+    if (only is "" or "mixtures")
+        Mixtures();
+    if (only is "" or "neighbours")
+        Neighbours();
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+
+static void Mixtures()
 {
     var benchmark = new ClassificationBenchmark();
     benchmark.MakeMixtures();
@@ -13,8 +27,23 @@ if (args is ["--once"])
         var count = benchmark.ClassifyTenThousand();
         Console.WriteLine($"10,000 eight-part mixtures, {count} categories: {watch.ElapsedMilliseconds} ms");
     }
-
-    return;
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+static void Neighbours()
+{
+    foreach (var table in (ClassTable[])[ClassTable.None, ClassTable.Road, ClassTable.Sea])
+    {
+        foreach (var containers in (int[])[1_000, 5_000, 20_000, 100_000])
+        {
+            var benchmark = new NeighbourBenchmark { Containers = containers, Table = table };
+            benchmark.MakeStore();
+            for (var i = 0; i < 3; i++)
+            {
+                var watch = Stopwatch.StartNew();
+                var count = benchmark.FindAll();
+                var elapsed = watch.Elapsed;
+                Console.WriteLine($"{containers:N0} containers in {containers / 100:N0} cabinets, table {ClassTableWords.Of(table)}, {count:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / containers:0.0} us a container");
+            }
+        }
+    }
+}

@@ -25,6 +25,7 @@ internal static class StorageClassFlow
     /// <summary>All classes that the questions can end in.</summary>
     public static IReadOnlyList<string> Classes => [.. Steps.Value.Select(s => s.Class).Distinct(StringComparer.Ordinal)];
 
+    /// <summary>The storage class of a content, with the question that gave it.</summary>
     /// <param name="content">What it is.</param>
     /// <param name="codes">Its statements.</param>
     /// <param name="goods">Its transport class.</param>

@@ -5,6 +5,9 @@ namespace Stockroom.Book;
 
 public sealed partial record BookState
 {
+    /// <summary>The class table that the keeper chose for the shelves: none, road, sea or storage.</summary>
+    public string ClassTable { get; private init; } = "none";
+
     /// <summary>A place by its id.</summary>
     /// <exception cref="BookRefusal">No place has that id.</exception>
     public Place PlaceCalled(string? id)
@@ -48,7 +51,7 @@ public sealed partial record BookState
     public IEnumerable<Container> ContainersIn(string placeId, bool deep = false) =>
         Present.Where(c => c.PlaceId == placeId || (deep && PathTo(c.PlaceId).Any(p => p.Id == placeId)));
 
-    /// <summary>Limits of a place; temperatures and height it does not say are those of what it stands in.</summary>
+    /// <summary>Limits of a place; what it does not say of temperatures, height, air, light, heat, wood, door and lock that of what it stands in.</summary>
     public PlaceLimits LimitsAt(string placeId)
     {
         var own = PlaceCalled(placeId).Limits;
@@ -56,6 +59,8 @@ public sealed partial record BookState
             own = own.InheritedFrom(outer.Limits);
         return own;
     }
+
+    internal BookState WithClassTable(string table) => this with { ClassTable = table };
 
     internal void CheckNesting(PlaceKind kind, string? inside, string name)
     {
@@ -88,6 +93,6 @@ public sealed partial record BookState
     {
         var near = Places.Values.Where(p => p.Id.Contains(words, StringComparison.OrdinalIgnoreCase) || p.Name.Contains(words, StringComparison.OrdinalIgnoreCase))
             .Select(p => p.Id).Order(StringComparer.Ordinal).Take(3).ToList();
-        return near.Count > 0 ? $"; near: {string.Join(", ", near)}" : "";
+        return near.Count > 0 ? $"; near: {string.Join(", ", near)}; 'stockroom places' lists them all" : "; 'stockroom places' lists them";
     }
 }

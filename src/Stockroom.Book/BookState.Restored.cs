@@ -35,9 +35,10 @@ public sealed partial record BookState
     }
 
     /// <summary>A state read back from where it was kept.</summary>
-    internal static BookState Restored(long nextSerial, IEnumerable<Place> places, IEnumerable<OwnSubstance> own, IEnumerable<Container> containers) => new()
+    internal static BookState Restored(long nextSerial, string classTable, IEnumerable<Place> places, IEnumerable<OwnSubstance> own, IEnumerable<Container> containers) => new()
     {
         NextSerial = nextSerial,
+        ClassTable = classTable,
         Places = Empty.Places.AddRange(places.Select(p => KeyValuePair.Create(p.Id, p))),
         OwnSubstances = Empty.OwnSubstances.AddRange(own.Select(o => KeyValuePair.Create(o.Substance.Name, o))),
         Containers = Empty.Containers.AddRange(containers.Select(c => KeyValuePair.Create(c.Id, c))),

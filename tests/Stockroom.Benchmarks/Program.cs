@@ -1,9 +1,25 @@
 using System.Diagnostics;
 using BenchmarkDotNet.Running;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Benchmarks;
 
-// "--once" times each benchmark a few times without the harness, for a quick look while working on the code.
-if (args is ["--once"])
+// "--once" times each benchmark a few times without the harness, for a quick look while working on the code; with a word after
+// it, such as "--once neighbours", only those it names.
+if (args is ["--once", ..])
+{
+    var only = args.Length > 1 ? args[1] : "";
+    if (only is "" or "mixtures")
+        Mixtures();
+    if (only is "" or "neighbours")
+        Neighbours();
+    if (only is "" or "forecasts")
+        Forecasts();
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+
+static void Mixtures()
 {
     var benchmark = new ClassificationBenchmark();
     benchmark.MakeMixtures();
@@ -13,7 +29,10 @@ if (args is ["--once"])
         var count = benchmark.ClassifyTenThousand();
         Console.WriteLine($"10,000 eight-part mixtures, {count} categories: {watch.ElapsedMilliseconds} ms");
     }
+}
 
+static void Forecasts()
+{
     var shelves = new ForecastBenchmark();
     shelves.FillTheShelves();
     for (var i = 0; i < 5; i++)
@@ -22,8 +41,23 @@ if (args is ["--once"])
         var left = shelves.ForecastAYear();
         Console.WriteLine($"20,000 forecasts of a year, {left / 1000:0} kg left: {watch.ElapsedMilliseconds} ms");
     }
-
-    return;
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+static void Neighbours()
+{
+    foreach (var table in (ClassTable[])[ClassTable.None, ClassTable.Road, ClassTable.Sea])
+    {
+        foreach (var containers in (int[])[1_000, 5_000, 20_000, 100_000])
+        {
+            var benchmark = new NeighbourBenchmark { Containers = containers, Table = table };
+            benchmark.MakeStore();
+            for (var i = 0; i < 3; i++)
+            {
+                var watch = Stopwatch.StartNew();
+                var count = benchmark.FindAll();
+                var elapsed = watch.Elapsed;
+                Console.WriteLine($"{containers:N0} containers in {containers / 100:N0} cabinets, table {ClassTableWords.Of(table)}, {count:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / containers:0.0} us a container");
+            }
+        }
+    }
+}

@@ -8,6 +8,7 @@ public static class ConcernList
         new HandsOffConcern(),
         new AmpouleConcern(),
         new NeighbourConcern(),
+        new PlaceConcern(),
         new SealConcern(),
         new MaterialConcern(),
         new OrphanConcern(),

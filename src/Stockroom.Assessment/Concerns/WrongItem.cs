@@ -17,7 +17,7 @@ public enum Severity
 
 /// <summary>Something that is wrong now, with its reason and who says so.</summary>
 /// <param name="Severity">How bad it is.</param>
-/// <param name="Kind">Which concern found it: "neighbours", "seal", "material", "ampoule", "orphan", "hands off".</param>
+/// <param name="Kind">Which concern found it: "neighbours", "place", "seal", "material", "ampoule", "orphan", "hands off".</param>
 /// <param name="What">One sentence that a volunteer understands.</param>
 /// <param name="Because">The reason with its figures.</param>
 /// <param name="Source">The rule, table or measurement.</param>

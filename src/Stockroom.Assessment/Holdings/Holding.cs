@@ -32,13 +32,13 @@ public sealed class Holding
         ContentProblem = resolution.Problem;
         Content = resolution.Content ?? Chemistry.Catalogue.Content.Orphan(container.ContentName, container.State ?? MatterState.Unknown);
         Path = state.PathTo(container.PlaceId);
-        Stand = StandOf.Place(container.PlaceId, state);
+        Stand = StandOf.Container(container, state);
         (Situation, SituationProblem) = Content.IsUnknown
             ? (null, "what it is, is not known")
             : SituationOf.Container(container, Content, state, facts.Wares);
         _classification = new(() => Classifier.Classify(Content, facts.Hazards, rules));
         _label = new(() => LabelElements.Of(Classification, facts.Hazards));
-        _profile = new(() => ContactProfile.Of(Content, Classification.StatementCodes, facts.Contacts));
+        _profile = new(() => WithCover(ContactProfile.Of(Content, Classification, facts.Contacts), rules));
         _forecast = new(() => Situation is { } s ? Losses.Forecast.Of(s, facts.Properties, today) : null);
         _seal = new(() => Situation is { } s && s.Weighings.Count > 0 ? SealVerdict.Of(s, facts.Properties) : null);
         _wetted = new(() => Situation is { } s ? VesselFit.Of(s, facts.Properties) : []);
@@ -89,6 +89,14 @@ public sealed class Holding
     public bool IsFlameSealed => Container.Closure is { } closure && _facts.Wares.FindClosure(closure)?.Mechanism == ClosureMechanism.Fused;
 
     internal ShelfItem ShelfItem => new(Id.ToString(), Content.Name, Profile, Stand, IsFlameSealed);
+
+    // What lies over a content leaks with it, and counts among its families.
+    private ContactProfile WithCover(ContactProfile profile, RuleSet rules)
+    {
+        if (Container.Cover is not { } cover || _facts.Wares.FindCover(cover.Name)?.Content is not { } name || _facts.Catalogue.Resolve(name).Content is not { } over)
+            return profile;
+        return profile.Under(ContactProfile.Of(over, Classifier.Classify(over, _facts.Hazards, rules), _facts.Contacts));
+    }
 
     private AmpouleFill? Fill() => Situation is { Closure.Mechanism: ClosureMechanism.Fused } s
         ? AmpouleFill.Of(s.Content, s.Amount, Vessels.Ampoule.Of(s.Vessel), s.Temperature, s.Warmest ?? Temperature.FromCelsius(40), _facts.Properties)

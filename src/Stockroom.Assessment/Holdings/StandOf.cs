@@ -1,5 +1,6 @@
 using Stockroom.Assessment.Neighbours;
 using Stockroom.Book;
+using Stockroom.Book.Containers;
 using Stockroom.Book.Places;
 
 namespace Stockroom.Assessment.Holdings;
@@ -7,6 +8,17 @@ namespace Stockroom.Assessment.Holdings;
 /// <summary>Where a place stands, as the neighbour rules need it: room, cabinet, shelf, tray.</summary>
 internal static class StandOf
 {
+    // A cabinet counts as ventilated from this many changes of air in an hour on. From memory: EN 14470-1, safety cabinets.
+    private const decimal VentilatedFromAirChanges = 10m;
+
+    private static readonly string[] HoldsWhatLeaks = ["absorbent", "absorber", "vermiculite"];
+
+    /// <summary>Where a container stands, its outer packing counted.</summary>
+    public static Stand Container(Container container, BookState state) => Place(container.PlaceId, state) with
+    {
+        IsInOwnPacking = container.Packing is { } packing && HoldsWhatLeaks.Any(w => packing.Contains(w, StringComparison.OrdinalIgnoreCase)),
+    };
+
     public static Stand Place(string placeId, BookState state)
     {
         var path = state.PathTo(placeId);
@@ -22,7 +34,8 @@ internal static class StandOf
             CabinetOrder = cabinet?.Limits.Position,
             ShelfOrder = shelf is null ? null : OrderFromTheFloor(shelf, state),
             TrayIsLeakTight = tray?.Limits.LeakTight ?? false,
-            CabinetIsVentilated = cabinet?.Kind == PlaceKind.VentilatedCabinet,
+            CabinetIsVentilated = cabinet is not null
+                && (cabinet.Limits.AirChangesPerHour is { } changes ? changes >= VentilatedFromAirChanges : cabinet.Kind == PlaceKind.VentilatedCabinet),
         };
     }
 

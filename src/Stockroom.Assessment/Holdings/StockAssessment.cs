@@ -1,5 +1,7 @@
 using Stockroom.Assessment.Concerns;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Neighbours.ClassTables;
+using Stockroom.Assessment.Neighbours.Standing;
 using Stockroom.Assessment.Rounds;
 using Stockroom.Book;
 using Stockroom.Chemistry.Hazards;
@@ -11,22 +13,28 @@ public sealed class StockAssessment
 {
     private readonly Dictionary<ContainerId, Holding> _byId;
     private readonly Lazy<IReadOnlyList<Finding>> _findings;
+    private readonly Lazy<IReadOnlyList<PlaceFinding>> _placeFindings;
     private readonly Lazy<IReadOnlyList<WrongItem>> _wrong;
     private readonly Lazy<IReadOnlyList<DueItem>> _due;
 
-    public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu)
+    public StockAssessment(BookState state, StockFacts facts, DateOnly today, RuleSet rules = RuleSet.Eu, ClassTable? table = null)
     {
+        ClassTable = table ?? (ClassTableWords.TryParse(state.ClassTable, out var chosen) ? chosen.Value : ClassTable.None);
         State = state;
         Facts = facts = WithOwn(facts, state);
         Today = today;
         Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, rules))];
         _byId = Holdings.ToDictionary(h => h.Id);
-        _findings = new(() => new NeighbourFinder().Find(Holdings.Select(h => h.ShelfItem)));
+        _findings = new(() => new NeighbourFinder(new PairJudge(ClassTable)).Find(Holdings.Select(h => h.ShelfItem)));
+        _placeFindings = new(() => PlaceRuleList.Find(this));
         _wrong = new(() => [.. ConcernList.All.SelectMany(c => c.Find(this)).OrderByDescending(w => w.Severity)]);
         _due = new(() => [.. DueList.Of(this).OrderBy(d => d.Since).ThenBy(d => d.Container).ThenBy(d => d.What, StringComparer.Ordinal)]);
     }
 
     public BookState State { get; }
+
+    /// <summary>The class table that lies over the contact rules: the one asked for, else the one the keeper chose for the book.</summary>
+    public ClassTable ClassTable { get; }
 
     public StockFacts Facts { get; }
 
@@ -37,6 +45,9 @@ public sealed class StockAssessment
 
     /// <summary>What stands nearer than it may, worst first.</summary>
     public IReadOnlyList<Finding> Findings => _findings.Value;
+
+    /// <summary>What stands where it should not, whatever its neighbours are; worst first.</summary>
+    public IReadOnlyList<PlaceFinding> PlaceFindings => _placeFindings.Value;
 
     /// <summary>Everything that is wrong, worst first.</summary>
     public IReadOnlyList<WrongItem> Wrong => _wrong.Value;

@@ -20,7 +20,10 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
             return null;
         var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
         bool Speaks(PairReason reason) => reason.Separation > has && (!reason.ByAir || airMeets);
-        var worst = First(judgement.Reasons, Speaks) ?? Above(a, b, judgement);
+        var worst = First(judgement.Reasons, Speaks);
+        if (judgement.ClassReason is { } byClass && byClass.Separation > has && byClass.Separation > (worst?.Separation ?? Separation.SameTray))
+            worst = byClass;
+        worst ??= Above(a, b, judgement);
         if (worst is null)
             return null;
         return a.Profile.IsUnknown || b.Profile.IsUnknown

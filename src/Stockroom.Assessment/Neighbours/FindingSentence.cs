@@ -79,12 +79,12 @@ internal static class FindingSentence
     private static string Alternatives(List<string> words) =>
         words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";
 
-    private static string Listed(List<string> names) => names.Count switch
+    internal static string Listed(List<string> names) => names.Count switch
     {
         1 => names[0],
         <= NamesShown => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
         _ => $"{string.Join(", ", names.Take(NamesShown - 1))} and {names.Count - NamesShown + 1} more",
     };
 
-    private static string Start(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    internal static string Start(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -33,5 +33,7 @@ public static class Nearness
         a.CabinetOrder is not { } x || b.CabinetOrder is not { } y || Math.Abs((long)x - y) <= 1;
 
     private static bool InTraysOfTheirOwn(Stand a, Stand b) =>
-        a.Tray is not null && b.Tray is not null && a.Tray.Id != b.Tray.Id && a.TrayIsLeakTight && b.TrayIsLeakTight;
+        IsHeld(a) && IsHeld(b) && (a.IsInOwnPacking || b.IsInOwnPacking || a.Tray!.Id != b.Tray!.Id);
+
+    private static bool IsHeld(Stand stand) => stand.IsInOwnPacking || (stand.Tray is not null && stand.TrayIsLeakTight);
 }

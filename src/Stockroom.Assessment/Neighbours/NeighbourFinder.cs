@@ -51,7 +51,7 @@ public sealed class NeighbourFinder
     // From one cabinet to another only what must stand far apart is still at odds.
     private void AddAcross(List<List<Cluster>> cabinets, List<Conflict> conflicts)
     {
-        var needy = cabinets.ConvertAll(c => c.FindAll(x => x.Profile.MayNeedToStandFarApart));
+        var needy = cabinets.ConvertAll(c => c.FindAll(x => _judge.MayNeedToStandFarApart(x.Profile)));
         for (var i = 0; i < cabinets.Count; i++)
         {
             for (var j = i + 1; j < cabinets.Count; j++)
@@ -67,7 +67,7 @@ public sealed class NeighbourFinder
 
     private void Add(Cluster a, Cluster b, List<Conflict> conflicts)
     {
-        if (!a.Profile.MayConflictWith(b.Profile))
+        if (!_judge.MayConflict(a.Profile, b.Profile))
             return;
         var judgement = _judge.Judge(a.Profile, a.ProfileNumber, b.Profile, b.ProfileNumber);
         if (Conflict.Between(a, b, judgement) is { } conflict)

@@ -1,13 +1,18 @@
+using Stockroom.Assessment.Neighbours.ClassTables;
+
 namespace Stockroom.Assessment.Neighbours;
 
 /// <summary>
-/// Judges pairs of contents by the contact rules. Each distinct pair is judged once and kept, so that a store of many
+/// Judges pairs of contents by the contact rules and, where one was chosen, by a class table. Each distinct pair is judged once and kept, so that a store of many
 /// containers costs what its different contents cost. Not for use by several threads at once.
 /// </summary>
-public sealed class PairJudge
+public sealed class PairJudge(ClassTable table = ClassTable.None)
 {
     private readonly Dictionary<string, int> _interned = new(StringComparer.Ordinal);
     private readonly Dictionary<(int, int), PairJudgement> _judged = [];
+
+    /// <summary>The class table that is laid over the contact rules.</summary>
+    public ClassTable Table => table;
 
     /// <summary>What two contents are to each other. Symmetric but for the order in which the two are named.</summary>
     public PairJudgement Judge(ContactProfile a, ContactProfile b) => Judge(a, Intern(a), b, Intern(b));
@@ -15,12 +20,20 @@ public sealed class PairJudge
     /// <summary>A number for a profile: equal for two that every judgement treats alike.</summary>
     internal int Intern(ContactProfile profile)
     {
-        if (_interned.TryGetValue(profile.Identity, out var index))
+        var identity = table == ClassTable.None ? profile.Identity : $"{profile.Identity}|{profile.Goods}|{profile.Storage.Class}";
+        if (_interned.TryGetValue(identity, out var index))
             return index;
         index = _interned.Count;
-        _interned[profile.Identity] = index;
+        _interned[identity] = index;
         return index;
     }
+
+    /// <summary>False where nothing can stand between the two; true where something may.</summary>
+    internal bool MayConflict(ContactProfile a, ContactProfile b) => table != ClassTable.None || a.MayConflictWith(b);
+
+    /// <summary>True where some rule or cell could ask for more than a cabinet of its own.</summary>
+    internal bool MayNeedToStandFarApart(ContactProfile profile) =>
+        profile.MayNeedToStandFarApart || (table == ClassTable.Sea && profile.Goods.IsDangerous);
 
     internal PairJudgement Judge(ContactProfile a, int ia, ContactProfile b, int ib)
     {
@@ -33,20 +46,27 @@ public sealed class PairJudge
         return judged;
     }
 
-    private static PairJudgement JudgeNew(ContactProfile a, ContactProfile b)
+    private PairJudgement JudgeNew(ContactProfile a, ContactProfile b)
     {
         if (!ReferenceEquals(a.Facts, b.Facts))
             throw new ArgumentException("the two profiles rest on different facts", nameof(b));
         var reasons = Strictest(RulesBetween(a, b));
         var withoutAir = reasons.Where(r => !r.ByAir).Select(r => r.Separation).DefaultIfEmpty().Max();
+        var byContact = reasons.Select(r => r.Separation).DefaultIfEmpty().Max();
         var same = a.IsSameKnownContentAs(b);
+        var byClass = table == ClassTable.None || same ? null : ClassLayer.Judge(table, a, b, withoutAir >= Separation.OwnCabinet);
+        if (byClass?.Separation > withoutAir)
+            withoutAir = byClass.Separation.Value;
         var aNever = NeverAbove(a, b, withoutAir, same);
         var bNever = NeverAbove(b, a, withoutAir, same);
         return new PairJudgement
         {
             A = a.Name,
             B = b.Name,
-            Separation = reasons.Select(r => r.Separation).DefaultIfEmpty().Max(),
+            Separation = byContact > withoutAir ? byContact : withoutAir,
+            ContactSeparation = byContact,
+            ClassTable = byClass,
+            ClassReason = ClassReasonOf(byClass),
             WithoutAir = withoutAir,
             Vapour = reasons.Any(r => r.ByAir),
             ANeverAbove = aNever,
@@ -56,6 +76,13 @@ public sealed class PairJudge
             Notes = [.. a.Notes.Concat(b.Notes).Distinct(StringComparer.Ordinal)],
         };
     }
+
+    private static PairReason? ClassReasonOf(ClassJudgement? judgement) => judgement is not { Separation: > Separation.SameTray }
+        ? null
+        : new PairReason(
+            $"class {judgement.RowA ?? judgement.ClassA}", $"class {judgement.RowB ?? judgement.ClassB}", judgement.Separation.Value, ByAir: false, ABreathes: false,
+            judgement.Would, null, null, $"classes {judgement.RowA ?? judgement.ClassA} and {judgement.RowB ?? judgement.ClassB} of the {ClassTableWords.Title(judgement.Table)}: {judgement.Meaning}",
+            new Chemistry.Tables.Provenance(judgement.Source ?? judgement.Clause, $"{judgement.Clause}, by analogy to shelves", "2024"), judgement.Verified, int.MaxValue);
 
     private static IEnumerable<PairReason> RulesBetween(ContactProfile a, ContactProfile b)
     {

@@ -1,3 +1,4 @@
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Chemistry.Tables;
 
 namespace Stockroom.Assessment.Neighbours;
@@ -45,11 +46,22 @@ public sealed record PairJudgement
 
     public required string B { get; init; }
 
-    /// <summary>The least the two need, air included.</summary>
+    /// <summary>The least the two need: the stricter of contact, air included, and the class table.</summary>
     public required Separation Separation { get; init; }
 
     /// <summary>The least the two need where their air cannot meet: flame-sealed, or in a ventilated cabinet.</summary>
     public required Separation WithoutAir { get; init; }
+
+    /// <summary>What contact alone asks for, air included.</summary>
+    public Separation ContactSeparation { get; init; }
+
+    /// <summary>What the class table says; null where none was chosen.</summary>
+    public ClassJudgement? ClassTable { get; init; }
+
+    /// <summary>Which layer asks for the most: "contact", "class table", "both", or "neither" where the two may share a tray.</summary>
+    public string Spoke => Separation == Separation.SameTray
+        ? "neither"
+        : ContactSeparation < Separation ? "class table" : ClassTable?.Separation == Separation ? "both" : "contact";
 
     /// <summary>Names of those that must not stand over the other.</summary>
     public required IReadOnlyList<string> NeverAbove { get; init; }
@@ -61,7 +73,10 @@ public sealed record PairJudgement
     /// <summary>True where shared air alone is enough to harm.</summary>
     public required bool Vapour { get; init; }
 
-    /// <summary>The rules that apply, strictest first.</summary>
+    /// <summary>The class table's word as a reason beside those of contact; null where it asks for nothing.</summary>
+    internal PairReason? ClassReason { get; init; }
+
+    /// <summary>The contact rules that apply, strictest first.</summary>
     public required IReadOnlyList<PairReason> Reasons { get; init; }
 
     public required IReadOnlyList<string> Notes { get; init; }
@@ -76,6 +91,8 @@ public sealed record PairJudgement
         ANeverAbove = BNeverAbove,
         BNeverAbove = ANeverAbove,
         NeverAbove = [.. NeverAbove.Reverse()],
+        ClassTable = ClassTable?.Flipped(),
+        ClassReason = ClassReason?.Flipped(),
         Reasons = [.. Reasons.Select(r => r.Flipped())],
     };
 }

@@ -31,6 +31,9 @@ public sealed record Stand
     /// <summary>True where a fan or an exhaust carries the cabinet's air away.</summary>
     public bool CabinetIsVentilated { get; init; }
 
+    /// <summary>True for a thing in outer packing that holds what leaks, such as a capped can with absorbent: it stands as in a tray of its own.</summary>
+    public bool IsInOwnPacking { get; init; }
+
     /// <summary>True where the place is known at all.</summary>
     public bool IsPlaced => Room is not null;
 }

@@ -24,6 +24,7 @@ public static class EntryKinds
     [
         new(PlaceMade.Word, PlaceMade.Read),
         new(PlaceLimited.Word, PlaceLimited.Read),
+        new(ClassTableChosen.Word, ClassTableChosen.Read),
         new(SubstanceStated.Word, SubstanceStated.Read),
         new(Received.Word, Received.Read),
         new(Opened.Word, Opened.Read),

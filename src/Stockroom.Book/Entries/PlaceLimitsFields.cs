@@ -20,6 +20,14 @@ internal static class PlaceLimitsFields
         SeasonalSwingKelvin = r.NumberOrNull("seasonal_swing_k"),
         WarmestMonth = (int?)r.IntegerOrNull("warmest_month"),
         Light = r.TextOrNull("light") is { } light ? PlaceLimits.ParseLight(light) : null,
+        MaxLitres = r.NumberOrNull("max_l"),
+        MaxFlammableLitres = r.NumberOrNull("max_flammable_l"),
+        AirChangesPerHour = r.NumberOrNull("air_changes_per_h"),
+        HasDoor = r.FlagOrNull("door"),
+        IsLocked = r.FlagOrNull("locked"),
+        IsWooden = r.FlagOrNull("wooden"),
+        IsNearHeat = r.FlagOrNull("near_heat"),
+        IsForFlammables = r.FlagOrNull("for_flammables"),
     };
 
     public static void Write(PlaceLimits limits, EntryWriter w)
@@ -36,5 +44,13 @@ internal static class PlaceLimitsFields
         w.Number("seasonal_swing_k", limits.SeasonalSwingKelvin);
         w.Integer("warmest_month", limits.WarmestMonth);
         w.Text("light", limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
+        w.Number("max_l", limits.MaxLitres);
+        w.Number("max_flammable_l", limits.MaxFlammableLitres);
+        w.Number("air_changes_per_h", limits.AirChangesPerHour);
+        w.Flag("door", limits.HasDoor);
+        w.Flag("locked", limits.IsLocked);
+        w.Flag("wooden", limits.IsWooden);
+        w.Flag("near_heat", limits.IsNearHeat);
+        w.Flag("for_flammables", limits.IsForFlammables);
     }
 }

@@ -9,6 +9,7 @@ public sealed class PlaceKind
     public static readonly PlaceKind FireCabinet = new("fire cabinet", PlaceLevel.Cabinet);
     public static readonly PlaceKind AcidCabinet = new("acid cabinet", PlaceLevel.Cabinet);
     public static readonly PlaceKind VentilatedCabinet = new("ventilated cabinet", PlaceLevel.Cabinet);
+    public static readonly PlaceKind PoisonCabinet = new("poison cabinet", PlaceLevel.Cabinet);
     public static readonly PlaceKind Refrigerator = new("refrigerator", PlaceLevel.Cabinet);
     public static readonly PlaceKind DisplayCase = new("display case", PlaceLevel.Cabinet);
     public static readonly PlaceKind Shelf = new("shelf", PlaceLevel.Shelf);
@@ -21,7 +22,7 @@ public sealed class PlaceKind
     }
 
     public static IReadOnlyList<PlaceKind> All { get; } =
-        [Room, Cabinet, OpenShelf, FireCabinet, AcidCabinet, VentilatedCabinet, Refrigerator, DisplayCase, Shelf, Tray];
+        [Room, Cabinet, OpenShelf, FireCabinet, AcidCabinet, VentilatedCabinet, PoisonCabinet, Refrigerator, DisplayCase, Shelf, Tray];
 
     public string Word { get; }
 

@@ -48,6 +48,28 @@ public sealed record PlaceLimits
 
     public int? MaxContainers { get; init; }
 
+    /// <summary>Most liquid it may hold, in L.</summary>
+    public decimal? MaxLitres { get; init; }
+
+    /// <summary>Most flammable liquid it may hold, in L.</summary>
+    public decimal? MaxFlammableLitres { get; init; }
+
+    /// <summary>How often its air is changed in an hour.</summary>
+    public decimal? AirChangesPerHour { get; init; }
+
+    public bool? HasDoor { get; init; }
+
+    public bool? IsLocked { get; init; }
+
+    /// <summary>True where case or shelf is of wood or board, which breathes out acids.</summary>
+    public bool? IsWooden { get; init; }
+
+    /// <summary>True next to a radiator, an oven, a flame or another hot thing.</summary>
+    public bool? IsNearHeat { get; init; }
+
+    /// <summary>True of a refrigerator without a spark inside, made for flammable liquids.</summary>
+    public bool? IsForFlammables { get; init; }
+
     /// <summary>These limits with whatever <paramref name="newer"/> says put over them.</summary>
     public PlaceLimits With(PlaceLimits newer) => new()
     {
@@ -63,6 +85,14 @@ public sealed record PlaceLimits
         SeasonalSwingKelvin = newer.SeasonalSwingKelvin ?? SeasonalSwingKelvin,
         WarmestMonth = newer.WarmestMonth ?? WarmestMonth,
         Light = newer.Light ?? Light,
+        MaxLitres = newer.MaxLitres ?? MaxLitres,
+        MaxFlammableLitres = newer.MaxFlammableLitres ?? MaxFlammableLitres,
+        AirChangesPerHour = newer.AirChangesPerHour ?? AirChangesPerHour,
+        HasDoor = newer.HasDoor ?? HasDoor,
+        IsLocked = newer.IsLocked ?? IsLocked,
+        IsWooden = newer.IsWooden ?? IsWooden,
+        IsNearHeat = newer.IsNearHeat ?? IsNearHeat,
+        IsForFlammables = newer.IsForFlammables ?? IsForFlammables,
     };
 
     /// <summary>Temperature, height and light of the place around it where this one does not say.</summary>
@@ -76,6 +106,12 @@ public sealed record PlaceLimits
         SeasonalSwingKelvin = SeasonalSwingKelvin ?? outer.SeasonalSwingKelvin,
         WarmestMonth = WarmestMonth ?? outer.WarmestMonth,
         Light = Light ?? outer.Light,
+        AirChangesPerHour = AirChangesPerHour ?? outer.AirChangesPerHour,
+        HasDoor = HasDoor ?? outer.HasDoor,
+        IsLocked = IsLocked ?? outer.IsLocked,
+        IsWooden = IsWooden ?? outer.IsWooden,
+        IsNearHeat = IsNearHeat ?? outer.IsNearHeat,
+        IsForFlammables = IsForFlammables ?? outer.IsForFlammables,
     };
 
     public static string WordOf(PlaceLight light) => light.ToString().ToLowerInvariant();
@@ -106,5 +142,9 @@ public sealed record PlaceLimits
             throw new BookRefusal($"a height of {HeightMetres:0.##} m above the room's floor cannot be");
         if (MaxLoadKilograms <= 0 || MaxContainers <= 0)
             throw new BookRefusal("a place's largest load and number of containers are above zero");
+        if (MaxLitres <= 0 || MaxFlammableLitres < 0)
+            throw new BookRefusal("the most liquid that a place may hold is above zero; the most flammable liquid is zero or more");
+        if (AirChangesPerHour is < 0 or > 1000)
+            throw new BookRefusal($"{AirChangesPerHour:0.##} changes of air in an hour cannot be; they lie between 0 and 1000");
     }
 }

@@ -11,7 +11,7 @@ namespace Stockroom.Book.States;
 public static class StateCodec
 {
     /// <summary>Goes up whenever a member is added, taken away or moved: a snapshot of another version is not read.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     public static byte[] Encode(BookState state)
     {
@@ -19,6 +19,7 @@ public static class StateCodec
         w.Group(state, s =>
         {
             w.Integer(s.NextSerial);
+            w.Text(s.ClassTable);
             w.List(s.Places.Values.OrderBy(p => p.Id, StringComparer.Ordinal), p => w.Group(p, x => Write(x, w)));
             w.List(s.OwnSubstances.Values.Select(o => o.Words).OrderBy(o => o.Name, StringComparer.Ordinal), o => w.Group(o, x => Write(x, w)));
             w.List(s.Containers.Values.OrderBy(c => c.Id), c => w.Group(c, x => ContainerFields.Write(x, w)));
@@ -32,7 +33,7 @@ public static class StateCodec
     {
         try
         {
-            return StateReader.Of(json, r => BookState.Restored(r.Integer(), r.Groups(Place), r.Groups(Own), r.Groups(ContainerFields.Read)));
+            return StateReader.Of(json, r => BookState.Restored(r.Integer(), r.Text(), r.Groups(Place), r.Groups(Own), r.Groups(ContainerFields.Read)));
         }
         catch (Exception e) when (e is InvalidOperationException or BookRefusal or OverflowException or ArgumentException)
         {
@@ -58,6 +59,14 @@ public static class StateCodec
         w.Number(p.Limits.SeasonalSwingKelvin);
         w.Integer(p.Limits.WarmestMonth);
         w.Text(p.Limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
+        w.Number(p.Limits.MaxLitres);
+        w.Number(p.Limits.MaxFlammableLitres);
+        w.Number(p.Limits.AirChangesPerHour);
+        w.Flag(p.Limits.HasDoor);
+        w.Flag(p.Limits.IsLocked);
+        w.Flag(p.Limits.IsWooden);
+        w.Flag(p.Limits.IsNearHeat);
+        w.Flag(p.Limits.IsForFlammables);
         w.Text(p.Note);
         w.Day(p.LastDay);
     }
@@ -82,6 +91,14 @@ public static class StateCodec
             SeasonalSwingKelvin = r.NumberOrNull(),
             WarmestMonth = r.IntegerOrNull(),
             Light = r.TextOrNull() is { } light ? PlaceLimits.ParseLight(light) : null,
+            MaxLitres = r.NumberOrNull(),
+            MaxFlammableLitres = r.NumberOrNull(),
+            AirChangesPerHour = r.NumberOrNull(),
+            HasDoor = r.FlagOrNull(),
+            IsLocked = r.FlagOrNull(),
+            IsWooden = r.FlagOrNull(),
+            IsNearHeat = r.FlagOrNull(),
+            IsForFlammables = r.FlagOrNull(),
         },
         Note = r.TextOrNull(),
         LastDay = r.Day(),

@@ -12,6 +12,7 @@ internal static class EntryWords
         {
             PlaceMade e => $"place made: {e.Name}, {e.PlaceKind}{Inside(e.Inside)}",
             PlaceLimited => "place limited",
+            ClassTableChosen e => $"class table chosen: {e.Table}",
             SubstanceStated e => $"substance stated: {e.Name}, {e.Hazards ?? "no classification given"} (the keeper: {e.Source})",
             Received e => $"received: {e.Content}{(e.Quantity is null ? "" : ", " + e.Quantity)}, put in {e.To}",
             Weighed e => $"weighed: {Grams(e.GrossGrams)} g gross",

@@ -35,6 +35,14 @@ internal static class JsonDocumentWriter
             json.WriteNull(name);
     }
 
+    public static void FlagOrNull(this Utf8JsonWriter json, string name, bool? value)
+    {
+        if (value is { } flag)
+            json.WriteBoolean(name, flag);
+        else
+            json.WriteNull(name);
+    }
+
     public static void TextOrNull(this Utf8JsonWriter json, string name, string? value) => json.WriteString(name, value);
 
     public static void DateOrNull(this Utf8JsonWriter json, string name, DateOnly? value) =>

@@ -19,9 +19,22 @@ internal sealed class LimitOptions
     private readonly Option<string?> _load = new("--max-load") { Description = "Largest load", HelpName = "KG" };
     private readonly Option<string?> _count = new("--max-containers") { Description = "Most containers", HelpName = "N" };
 
+    private readonly Option<string?> _litres = new("--max-volume") { Description = "Most liquid it may hold", HelpName = "L" };
+    private readonly Option<string?> _flammable = new("--max-flammable") { Description = "Most flammable liquid it may hold; 0 for none", HelpName = "L" };
+    private readonly Option<string?> _air = new("--air-changes") { Description = "How often its air is changed", HelpName = "PER_HOUR" };
+    private readonly Option<bool?> _door = Flag("--door", "It has a door");
+    private readonly Option<bool?> _locked = Flag("--locked", "It is kept locked");
+    private readonly Option<bool?> _wooden = Flag("--wooden", "Case or shelf is of wood or board");
+    private readonly Option<bool?> _nearHeat = Flag("--near-heat", "A radiator, an oven, a flame or another hot thing is next to it");
+    private readonly Option<bool?> _forFlammables = Flag("--for-flammables", "A refrigerator without a spark inside, made for flammable liquids");
+
     public void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[_order, _height, _mean, _min, _max, _swing, _seasons, _month, _light, _leakTight, _load, _count])
+        Option[] all =
+        [
+            _order, _height, _mean, _min, _max, _swing, _seasons, _month, _light, _leakTight, _load, _count, _litres, _flammable, _air, _door, _locked, _wooden, _nearHeat, _forFlammables,
+        ];
+        foreach (var option in all)
             command.Options.Add(option);
     }
 
@@ -39,7 +52,17 @@ internal sealed class LimitOptions
         LeakTight = p.GetValue(_leakTight),
         MaxLoadKilograms = Numbers.Plain(p.GetValue(_load), "a load in kilograms"),
         MaxContainers = Whole(p.GetValue(_count), "a number of containers"),
+        MaxLitres = Numbers.Plain(p.GetValue(_litres), "a volume in litres"),
+        MaxFlammableLitres = Numbers.Plain(p.GetValue(_flammable), "a volume in litres"),
+        AirChangesPerHour = Numbers.Plain(p.GetValue(_air), "a number of air changes in an hour"),
+        HasDoor = p.GetValue(_door),
+        IsLocked = p.GetValue(_locked),
+        IsWooden = p.GetValue(_wooden),
+        IsNearHeat = p.GetValue(_nearHeat),
+        IsForFlammables = p.GetValue(_forFlammables),
     };
+
+    private static Option<bool?> Flag(string name, string description) => new(name) { Description = description, HelpName = "true|false" };
 
     private static int? Whole(string? text, string what) => Numbers.Plain(text, what) switch
     {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Neighbours.Standing;
 
 namespace Stockroom.Verbs;
 
@@ -18,16 +19,19 @@ internal sealed class NeighboursVerb : IVerb
         var book = BookAccess.BookOption();
         var asOf = BookAccess.AsOfOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { place, book, asOf, json };
+        var table = ClassTableOption.Make();
+        var command = new Command(Name, Summary) { place, table, book, asOf, json };
         command.SetAction(p =>
         {
-            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
+            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around, ClassTableOption.Read(p.GetValue(table)));
             var findings = open.Stock.Findings;
+            var places = open.Stock.PlaceFindings;
             if (p.GetValue(place) is { } words)
             {
                 var inside = open.State.FindPlace(words).Id;
                 var there = open.State.ContainersIn(inside, deep: true).Select(c => c.Id.ToString()).ToHashSet(StringComparer.Ordinal);
                 findings = [.. findings.Where(f => f.Pairs.Any(x => there.Contains(x.A) || there.Contains(x.B)))];
+                places = [.. places.Where(f => f.PlaceId == inside || f.Containers.Any(c => there.Contains(c.ToString())))];
             }
 
             if (!p.GetValue(json))
@@ -35,17 +39,17 @@ internal sealed class NeighboursVerb : IVerb
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w =>
                 {
-                    WriteAll(w, findings);
+                    WriteAll(w, findings, places);
                     w.Damage(open.Book);
                 });
             else
-                Print(around.Out, findings);
-            return findings.Count > 0 ? ExitCodes.Attention : ExitCodes.Done;
+                Print(around.Out, findings, places);
+            return findings.Count + places.Count > 0 ? ExitCodes.Attention : ExitCodes.Done;
         });
         return command;
     }
 
-    private static void WriteAll(Utf8JsonWriter json, IReadOnlyList<Finding> findings)
+    private static void WriteAll(Utf8JsonWriter json, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
     {
         json.WriteStartArray("findings");
         foreach (var finding in findings)
@@ -75,12 +79,30 @@ internal sealed class NeighboursVerb : IVerb
             json.WriteEndObject();
         }
 
+        foreach (var place in places)
+            Write(json, place);
         json.WriteEndArray();
     }
 
-    private static void Print(TextWriter to, IReadOnlyList<Finding> findings)
+    // A thing that stands wrong by itself has no pair and needs no separation, but another place.
+    private static void Write(Utf8JsonWriter json, PlaceFinding finding)
     {
-        if (findings.Count == 0)
+        json.WriteStartObject();
+        json.WriteString("cause", finding.Cause);
+        json.Texts("would", finding.Would);
+        json.WriteString("because", finding.Rule);
+        json.WriteString("source", finding.Source);
+        json.WriteNull("separation");
+        json.WriteString("place", finding.PlaceId);
+        json.Texts("containers", finding.Containers.Select(c => c.ToString()));
+        json.WriteStartArray("pairs");
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Print(TextWriter to, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
+    {
+        if (findings.Count + places.Count == 0)
             to.WriteLine("nothing stands nearer than it may");
         foreach (var finding in findings)
         {
@@ -90,6 +112,13 @@ internal sealed class NeighboursVerb : IVerb
                 to.WriteLine($"  {pair.A} {pair.ALabel} and {pair.B} {pair.BLabel}: stand {SeparationWords.Of(pair.Stand)}, need {SeparationWords.Of(finding.Separation)}");
             if (finding.Pairs.Count > PairsShown)
                 to.WriteLine($"  and {finding.Pairs.Count - PairsShown} pairs more");
+        }
+
+        foreach (var place in places)
+        {
+            to.WriteLine(place.Cause);
+            to.WriteLine($"  source: {place.Source}");
+            to.WriteLine($"  containers: {string.Join(", ", place.Containers)}");
         }
     }
 }

@@ -1,4 +1,5 @@
 using Stockroom.Assessment.Holdings;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Book;
 using Stockroom.Desk;
 using Stockroom.Storage;
@@ -28,15 +29,16 @@ internal sealed class OpenedStock : IDisposable
     public BookState State => Stock.State;
 
     /// <summary>Opens the book and judges it as it was on a day, or as it is today; a damaged one as far as it holds.</summary>
-    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.Read(folder, around), asOf, around);
+    public static OpenedStock Open(string? folder, DateOnly? asOf, Surroundings around, ClassTable? table = null) =>
+        Of(BookAccess.Read(folder, around), asOf, around, table);
 
     /// <summary>The same for what leaves the house: a damaged book is refused.</summary>
     public static OpenedStock OpenWhole(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.ReadWhole(folder, around), asOf, around);
 
-    private static OpenedStock Of(StockBook book, DateOnly? asOf, Surroundings around)
+    private static OpenedStock Of(StockBook book, DateOnly? asOf, Surroundings around, ClassTable? table = null)
     {
         var day = asOf ?? around.Today;
-        return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day));
+        return new OpenedStock(book, new StockAssessment(book.Ledger.StateOn(asOf), StockFacts.Default, day, table: table));
     }
 
     public byte[] ReadAttachment(string sha256) => _book.ReadAttachment(sha256);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Hazards;
 
@@ -10,7 +11,7 @@ internal sealed class PairVerb : IVerb
 {
     private readonly Argument<string?> _a = new("NAME") { Arity = ArgumentArity.ZeroOrOne, Description = "One content" };
     private readonly Argument<string?> _b = new("OTHER") { Arity = ArgumentArity.ZeroOrOne, Description = "The other" };
-    private readonly Option<string?> _table = new("--table") { Description = "The class table to lay on top: none so far", HelpName = "none" };
+    private readonly Option<string?> _table = ClassTableOption.Make();
 
     public string Name => "pair";
 
@@ -25,9 +26,10 @@ internal sealed class PairVerb : IVerb
         command.SetAction(p =>
         {
             var known = ContentWords.KnownTo(p.GetValue(book), around);
+            var chosen = ClassTableOption.OfBook(p.GetValue(book), around);
             if (p.GetValue(each) is { } file)
-                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed, known)));
-            var judgement = Ask(p, known);
+                return EachLine.Run(command, file, around, parsed => Answer(Ask(parsed, known, chosen)));
+            var judgement = Ask(p, known, chosen);
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, Answer(judgement));
             else
@@ -37,19 +39,17 @@ internal sealed class PairVerb : IVerb
         return command;
     }
 
-    private PairJudgement Ask(ParseResult p, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known)
+    private PairJudgement Ask(ParseResult p, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known, ClassTable chosen)
     {
         if (p.GetValue(_a) is not { } a || p.GetValue(_b) is not { } b)
             throw RefusedException.Words("two contents are needed: pair NAME OTHER");
-        if (p.GetValue(_table) is { } table and not "none")
-            throw RefusedException.Words($"there is no class table '{table}' in this version; only contact between contents is judged (--table none)");
-        return new PairJudge().Judge(Profile(a, known), Profile(b, known));
+        return new PairJudge(ClassTableOption.Read(p.GetValue(_table)) ?? chosen).Judge(Profile(a, known), Profile(b, known));
     }
 
     private static ContactProfile Profile(string words, (SubstanceCatalogue Catalogue, HazardFacts Hazards) known)
     {
         var content = ContentWords.Find(words, known.Catalogue);
-        return ContactProfile.Of(content, Classifier.Classify(content, known.Hazards, RuleSet.Eu).StatementCodes);
+        return ContactProfile.Of(content, Classifier.Classify(content, known.Hazards, RuleSet.Eu));
     }
 
     private static Action<Utf8JsonWriter> Answer(PairJudgement judgement) => json =>
@@ -58,7 +58,7 @@ internal sealed class PairVerb : IVerb
         json.Texts("never_above", judgement.NeverAbove);
         json.WriteBoolean("vapour", judgement.Vapour);
         json.WriteStartObject("contact");
-        json.WriteString("separation", SeparationWords.Of(judgement.Separation));
+        json.WriteString("separation", SeparationWords.Of(judgement.ContactSeparation));
         json.WriteStartArray("reasons");
         foreach (var reason in judgement.Reasons)
         {
@@ -76,7 +76,8 @@ internal sealed class PairVerb : IVerb
 
         json.WriteEndArray();
         json.WriteEndObject();
-        json.WriteNull("class_table");
+        ClassTableOption.Write(json, judgement);
+        json.WriteString("spoke", judgement.Spoke);
         json.Texts("notes", judgement.Notes);
     };
 
@@ -93,6 +94,7 @@ internal sealed class PairVerb : IVerb
             to.WriteLine($"  source: {reason.Source}{(reason.Verified ? "" : " (not read again for this rule)")}");
         }
 
+        ClassTableOption.Print(to, judgement);
         foreach (var note in judgement.Notes)
             to.WriteLine($"note: {note}");
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Book;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
@@ -19,6 +20,7 @@ internal sealed class PlaceVerb : IVerb
         command.Subcommands.Add(BuildAdd(around));
         command.Subcommands.Add(BuildList(around, "list", "The places of the book"));
         command.Subcommands.Add(BuildLimit(around));
+        command.Subcommands.Add(BuildTable(around));
         return command;
     }
 
@@ -106,6 +108,27 @@ internal sealed class PlaceVerb : IVerb
         return command;
     }
 
+    private static Command BuildTable(Surroundings around)
+    {
+        var table = new Argument<string>("TABLE") { Description = string.Join(", ", ClassTableWords.All) };
+        var options = new WritingOptions();
+        var command = new Command("table", "Choose the class table by which the shelves of this book are judged besides contact") { table };
+        options.AddTo(command);
+        command.SetAction(p =>
+        {
+            using var book = BookAccess.Write(p.GetValue(options.Book), around);
+            var chosen = new ClassTableChosen
+            {
+                Table = ClassTableWords.Of(ClassTableOption.Read(p.GetRequiredValue(table))!.Value),
+                HappenedAt = Dates.MomentOf(p.GetValue(options.On), around.Clock),
+                Note = p.GetValue(options.Note),
+            };
+            LineMode.Acknowledge(around, book.Append(new Transaction(options.Keeper(p, around), chosen)), p.GetValue(options.Json), oneLine: false);
+            return ExitCodes.Done;
+        });
+        return command;
+    }
+
     private static void WriteAll(Utf8JsonWriter json, BookState state)
     {
         json.WriteStartArray("places");
@@ -127,6 +150,17 @@ internal sealed class PlaceVerb : IVerb
             json.NumberOrNull("seasonal_swing_k", limits.SeasonalSwingKelvin);
             json.NumberOrNull("warmest_month", limits.WarmestMonth);
             json.TextOrNull("light", limits.Light is { } light ? PlaceLimits.WordOf(light) : null);
+            json.FlagOrNull("leak_tight", place.Limits.LeakTight);
+            json.NumberOrNull("max_load_kg", place.Limits.MaxLoadKilograms);
+            json.NumberOrNull("max_containers", place.Limits.MaxContainers);
+            json.NumberOrNull("max_l", place.Limits.MaxLitres);
+            json.NumberOrNull("max_flammable_l", place.Limits.MaxFlammableLitres);
+            json.NumberOrNull("air_changes_per_h", limits.AirChangesPerHour);
+            json.FlagOrNull("door", limits.HasDoor);
+            json.FlagOrNull("locked", limits.IsLocked);
+            json.FlagOrNull("wooden", limits.IsWooden);
+            json.FlagOrNull("near_heat", limits.IsNearHeat);
+            json.FlagOrNull("for_flammables", limits.IsForFlammables);
             json.WriteEndObject();
         }
 

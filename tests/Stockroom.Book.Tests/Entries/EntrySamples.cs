@@ -41,6 +41,14 @@ internal static class EntrySamples
             SeasonalSwingKelvin = number,
             WarmestMonth = 7,
             Light = PlaceLight.Window,
+            MaxLitres = number,
+            MaxFlammableLitres = number,
+            AirChangesPerHour = number,
+            HasDoor = true,
+            IsLocked = false,
+            IsWooden = true,
+            IsNearHeat = false,
+            IsForFlammables = true,
         };
         return
         [
@@ -48,6 +56,7 @@ internal static class EntrySamples
             new PlaceMade { Place = text, Name = text, PlaceKind = PlaceKind.Room },
             new PlaceLimited { Place = text, Name = text, PlaceKind = PlaceKind.OpenShelf, Limits = limits },
             new PlaceLimited { Place = text },
+            new ClassTableChosen { Table = text },
             new SubstanceStated { Name = text, Formula = text, Cas = text, State = text, Synonyms = text, Hazards = text, Source = text, AsOf = text },
             new SubstanceStated { Name = text, State = text, Source = text, AsOf = text },
         ];

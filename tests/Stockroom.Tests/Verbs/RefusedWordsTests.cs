@@ -103,7 +103,7 @@ public sealed class RefusedWordsTests
     [InlineData("'lisst' is not a verb. Nearest: list", "lisst")]
     [InlineData("a verb is needed")]
     [InlineData("two contents are needed", "pair", "acetone")]
-    [InlineData("'class' in this version", "pair", "acetone", "water", "--table", "class")]
+    [InlineData("'class' is not a class table; it is one of: none, road, sea, storage", "pair", "acetone", "water", "--table", "class")]
     [InlineData("a name is needed", "facts")]
     [InlineData("lies between -273.15 and 5000", "facts", "water", "--at", "-300")]
     [InlineData("a container is needed", "forecast")]

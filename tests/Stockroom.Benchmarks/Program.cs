@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using BenchmarkDotNet.Running;
 using Stockroom.Benchmarks;
+using Stockroom.Benchmarks.Arrangement;
 
 // "--once" times each benchmark a few times without the harness, for a quick look while working on the code.
 if (args is ["--once"])
@@ -14,7 +15,12 @@ if (args is ["--once"])
         Console.WriteLine($"10,000 eight-part mixtures, {count} categories: {watch.ElapsedMilliseconds} ms");
     }
 
-    return;
+    return 0;
 }
 
+// "--arrange COUNT SEEDS SECONDS" compares plans with an exact solver, a line a store.
+if (args is ["--arrange", var count, var seeds, var seconds])
+    return ArrangementComparison.Run(int.Parse(count), int.Parse(seeds), double.Parse(seconds));
+
 BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+return 0;

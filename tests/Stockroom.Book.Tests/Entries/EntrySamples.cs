@@ -100,6 +100,8 @@ internal static class EntrySamples
             new Tested { Container = Id, What = text, Result = text },
             new Marked { Container = Id, HandsOff = true, Reason = text },
             new Marked { Container = Id, HandsOff = false, Reason = text },
+            new Marked { Container = Id, Pinned = true, Reason = text },
+            new Marked { Container = Id, Pinned = false },
             new Marked { Container = Id },
             new LabelPrinted { Container = Id, Stock = text },
             new Quenched { Container = Id, With = text, Quantity = text, Grams = number, Density = density },

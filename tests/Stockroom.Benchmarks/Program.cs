@@ -19,8 +19,8 @@ if (args is ["--once"])
 }
 
 // "--arrange COUNT SEEDS SECONDS" compares plans with an exact solver, a line a store.
-if (args is ["--arrange", var count, var seeds, var seconds])
-    return ArrangementComparison.Run(int.Parse(count), int.Parse(seeds), double.Parse(seconds));
+if (args is ["--arrange", var containers, var seeds, var seconds])
+    return ArrangementComparison.Run(int.Parse(containers), int.Parse(seeds), double.Parse(seconds));
 
 BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
 return 0;

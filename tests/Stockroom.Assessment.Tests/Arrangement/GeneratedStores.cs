@@ -22,13 +22,23 @@ internal static class GeneratedStores
         "potassium chloride", "calcium sulfate dihydrate", "silica gel", "water", "sodium thiosulfate 10%", "chloroform", "dichloromethane", "aniline",
     ];
 
+    // As in a collection: a part of what is kept harms nobody.
+    private const int HarmlessInTen = 3;
+
+    private static readonly string[] HarmlessContents =
+        ["sucrose", "sodium chloride", "potassium chloride", "calcium sulfate dihydrate", "silica gel", "water", "gold", "tin", "iron", "magnesium sulfate heptahydrate"];
+
     private static readonly PlaceKind[] Kinds =
         [PlaceKind.Cabinet, PlaceKind.FireCabinet, PlaceKind.AcidCabinet, PlaceKind.VentilatedCabinet, PlaceKind.OpenShelf, PlaceKind.Cabinet];
 
-    private static readonly Lazy<IReadOnlyList<(string Name, ContactProfile Profile)>> Profiles = new(() =>
-        [.. Contents.Select(c => (c, SubstanceCatalogue.Default.Resolve(c).Content))
+    private static readonly Lazy<IReadOnlyList<(string Name, ContactProfile Profile)>> Profiles = new(() => Known(Contents));
+
+    private static readonly Lazy<IReadOnlyList<(string Name, ContactProfile Profile)>> Harmless = new(() => Known(HarmlessContents));
+
+    private static IReadOnlyList<(string Name, ContactProfile Profile)> Known(string[] contents) =>
+        [.. contents.Select(c => (c, SubstanceCatalogue.Default.Resolve(c).Content))
             .Where(c => c.Content is not null)
-            .Select(c => (c.c, ContactProfile.Of(c.Content!, Classifier.Classify(c.Content!, HazardFacts.Default, RuleSet.Eu).StatementCodes)))]);
+            .Select(c => (c.c, ContactProfile.Of(c.Content!, Classifier.Classify(c.Content!, HazardFacts.Default, RuleSet.Eu).StatementCodes)))];
 
     /// <summary>Number of contents that the catalogue knows of the list.</summary>
     public static int KnownContents => Profiles.Value.Count;
@@ -48,7 +58,7 @@ internal static class GeneratedStores
         var things = new List<Thing>();
         for (var i = 0; i < count; i++)
         {
-            var (name, profile) = Profiles.Value[random.Next(Profiles.Value.Count)];
+            var (name, profile) = random.Next(10) < HarmlessInTen ? Harmless.Value[random.Next(Harmless.Value.Count)] : Profiles.Value[random.Next(Profiles.Value.Count)];
             var thing = new Thing($"K{i:D4}", name, profile) { IsFlameSealed = random.Next(20) == 0 };
             things.Add(thing with { Spot = SafeSpot(thing, things, spots, limits, judge, random).Id });
         }
@@ -83,7 +93,7 @@ internal static class GeneratedStores
     private static List<Spot> Spots(int count, Random random)
     {
         var spots = new List<Spot>();
-        var cabinets = Math.Max(5, (int)Math.Ceiling(count / 14.0) + 3);
+        var cabinets = 6 + (count / 12);
         var rooms = 1 + (cabinets / 8);
         for (var c = 0; c < cabinets; c++)
         {

@@ -27,6 +27,12 @@ internal static class ArrangementComparison
             Console.WriteLine(
                 $"seed {seed}: {first.Left}+{first.Moved} | {a.Left}+{a.Moved} ({usualSeconds:0.00}) | {b.Left}+{b.Moved} ({thoroughSeconds:0.00}) | "
                 + $"{exact.Left}+{exact.Moved}{(exact.IsProven ? " optimal" : $", bound {exact.BoundLeft}+{exact.BoundMoved}")}{(thorough.Moves.Any(m => m.IsParked) ? $", {thorough.Moves.Count(m => m.IsParked)} parked" : "")}{verdict}");
+            if (verdict.Length > 0 && Environment.GetEnvironmentVariable("DBG") is not null)
+            {
+                foreach (var l in thorough.Left) Console.WriteLine("   left " + l);
+                foreach (var l in thorough.Moves) Console.WriteLine("   move " + l);
+                foreach (var l in exact.Where) Console.WriteLine("   exact " + l);
+            }
         }
 
         Console.WriteLine(failed == 0 ? "all as they must be" : $"{failed} not as they must be");

@@ -11,7 +11,7 @@ namespace Stockroom.Benchmarks.Arrangement;
 /// <param name="BoundLeft">No answer leaves fewer.</param>
 /// <param name="BoundMoved">No answer that leaves so few moves fewer.</param>
 /// <param name="IsProven">True where its answer is the optimum.</param>
-internal sealed record ExactAnswer(int Left, int Moved, int BoundLeft, int BoundMoved, bool IsProven);
+internal sealed record ExactAnswer(int Left, int Moved, int BoundLeft, int BoundMoved, bool IsProven) { public List<string> Where { get; init; } = []; }
 
 /// <summary>
 /// The arrangement as a constraint model: fewest left, then fewest moved; the order of the moves is not asked for, so that its
@@ -227,6 +227,6 @@ internal sealed class ExactSolver
         var bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
         return new ExactAnswer(
             _left.Count(l => solver.BooleanValue(l)), moved.Count(m => solver.BooleanValue(m)),
-            (int)(bound / weight), (int)(bound % weight), status == CpSolverStatus.Optimal);
+            (int)(bound / weight), (int)(bound % weight), status == CpSolverStatus.Optimal) { Where = [.. _at.Where(a => a.Key.Spot != _home[a.Key.Thing] && solver.BooleanValue(a.Value)).Select(a => $"{_shelving.Things[a.Key.Thing]} {_shelving.Things[a.Key.Thing].Spot} -> {_shelving.Spots[a.Key.Spot].Id}")] };
     }
 }

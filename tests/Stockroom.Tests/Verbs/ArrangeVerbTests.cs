@@ -51,8 +51,7 @@ public sealed class ArrangeVerbTests
     public void Arrange_AfterItsMovesWereMade_ProposesNoMore()
     {
         using var keeper = Keeper.WithDemo();
-        foreach (var move in keeper.Run("arrange", "--json").Json.GetProperty("moves").EnumerateArray())
-            keeper.Run("move", move.GetProperty("id").GetString()!, move.GetProperty("to").GetString()!).Done();
+        MakeTheMoves(keeper);
         var again = keeper.Run("arrange", "--json");
         Assert.Empty(again.Json.GetProperty("moves").EnumerateArray());
         var orphan = keeper.IdOf("unknown corrosive liquid");
@@ -99,6 +98,7 @@ public sealed class ArrangeVerbTests
     public void ArrangeFor_AContainer_NamesTheBestPlacesFirst()
     {
         using var keeper = Keeper.WithDemo();
+        MakeTheMoves(keeper);
         var answer = keeper.Run("arrange", "--for", keeper.IdOf("acetone"), "--json").Done();
         var places = answer.Json.GetProperty("places").EnumerateArray().ToList();
         Assert.StartsWith("fire-", places[0].GetProperty("id").GetString(), StringComparison.Ordinal);
@@ -110,6 +110,7 @@ public sealed class ArrangeVerbTests
     public void ArrangeContent_NotYetBooked_NamesPlacesForIt()
     {
         using var keeper = Keeper.WithDemo();
+        MakeTheMoves(keeper);
         var answer = keeper.Run("arrange", "--content", "nitric acid 65%", "--json").Done();
         Assert.Equal(JsonValueKind.Null, answer.Json.GetProperty("id").ValueKind);
         Assert.Equal("nitric-tray", answer.Json.GetProperty("places")[0].GetProperty("id").GetString());
@@ -130,6 +131,12 @@ public sealed class ArrangeVerbTests
     {
         using var keeper = Keeper.WithSmallBook();
         Assert.Contains("give one of them", keeper.Run("arrange", "--for", "K4T7X", "--content", "acetone").Refused(2), StringComparison.Ordinal);
+    }
+
+    private static void MakeTheMoves(Keeper keeper)
+    {
+        foreach (var move in keeper.Run("arrange", "--json").Json.GetProperty("moves").EnumerateArray())
+            keeper.Run("move", move.GetProperty("id").GetString()!, move.GetProperty("to").GetString()!).Done();
     }
 
     private static JsonElement Only(IEnumerable<JsonElement> moves, string id) => moves.Single(m => m.GetProperty("id").GetString() == id);

@@ -12,6 +12,7 @@ internal sealed class HomeCover
     private readonly List<List<int>> _nodes = [];
     private readonly List<List<int>> _edges = [];
     private readonly List<int> _mustLeave = [];
+    private readonly List<int> _homeless = [];
 
     private HomeCover(Layout layout) => _layout = layout;
 
@@ -41,7 +42,11 @@ internal sealed class HomeCover
         {
             var (g, home) = (_layout.Group[i], _layout.Home[i]);
             if (home < 0)
+            {
+                _homeless.Add(i);
                 continue;
+            }
+
             if (_layout.MustLeave(g, home))
             {
                 _mustLeave.Add(i);
@@ -81,8 +86,8 @@ internal sealed class HomeCover
     {
         var weights = _nodes.ConvertAll(n => n.Count * (_layout.Stays[n[0]] ? StayWeight : 1));
         var (bound, covered) = VertexCover.Of(weights, _edges);
-        LeastLeft = (int)(bound / StayWeight) + _mustLeave.Count(i => _layout.Stays[i]);
-        LeastMoved = (int)(bound % StayWeight) + _mustLeave.Count(i => !_layout.Stays[i]) + _layout.Home.Count(h => h < 0);
+        LeastLeft = (int)(bound / StayWeight) + _mustLeave.Concat(_homeless).Count(i => _layout.Stays[i]);
+        LeastMoved = (int)(bound % StayWeight) + _mustLeave.Concat(_homeless).Count(i => !_layout.Stays[i]);
         Leaving = [.. covered.SelectMany(v => _nodes[v]).Concat(_mustLeave).Order()];
     }
 }

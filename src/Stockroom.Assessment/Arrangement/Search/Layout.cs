@@ -11,6 +11,8 @@ internal sealed class Layout
     public const int Nowhere = -1;
 
     private const int HandsOffPoints = 20;
+    private const int CrowdPoints = 25;
+    private const int MostCrowd = 3;
 
     private readonly byte[] _needs;
     private readonly byte[] _nearness;
@@ -40,6 +42,7 @@ internal sealed class Layout
         _distances = DistanceTable.Of(shelving.Spots);
         NearHandsOff = [.. shelving.Spots.Select(s => shelving.Things.Any(t => t.HandsOff is not null && t.Spot is { } spot
             && Nearness.SharesCabinet(s.Stand, shelving.Spots[SpotIndex[spot]].Stand)))];
+        Crowd = Crowds();
     }
 
     public Shelving Shelving { get; }
@@ -81,12 +84,18 @@ internal sealed class Layout
     /// <summary>Of each spot: true where something that nobody may touch stands in its cabinet.</summary>
     public bool[] NearHandsOff { get; }
 
-    /// <summary>How little a spot suits a thing that is moved there, in points: unfit kind, long way, something untouchable near.</summary>
+    /// <summary>Of each group and spot: how much that stands there now would clash with it, and would have to leave first.</summary>
+    public int[][] Crowd { get; }
+
+    /// <summary>True where a thing was found to have no safe way to a spot.</summary>
+    public HashSet<(int Thing, int Spot)> Barred { get; } = [];
+
+    /// <summary>How little a spot suits a thing that is moved there, in points: unfit kind, long way, something untouchable near, what must leave first.</summary>
     public int Unease(int thing, int spot)
     {
         var home = Home[thing];
         var way = home < 0 ? 0 : _distances[(home * Spots) + spot];
-        return (4 * Fits[Group[thing]][spot]) + way + (NearHandsOff[spot] ? HandsOffPoints : 0);
+        return (4 * Fits[Group[thing]][spot]) + way + (NearHandsOff[spot] ? HandsOffPoints : 0) + (CrowdPoints * Math.Min(MostCrowd, Crowd[Group[thing]][spot]));
     }
 
     /// <summary>By how many steps of the scale group g at spot p and group h at spot q stand too near; 0 where they may.</summary>
@@ -96,6 +105,23 @@ internal sealed class Layout
     public bool MustLeave(int g, int spot) => Fits[g][spot] == PlaceFit.MustNot;
 
     public bool Clashes(int g, int p, int h, int q) => Shortfall(g, p, h, q) != 0;
+
+    private int[][] Crowds()
+    {
+        var crowds = Members.Select(_ => new int[Spots]).ToArray();
+        for (var i = 0; i < Things; i++)
+        {
+            if (Home[i] < 0)
+                continue;
+            foreach (var g in Foes[Group[i]])
+            {
+                foreach (var q in Near[Home[i]])
+                    crowds[g][q] += Clashes(g, q, Group[i], Home[i]) ? 1 : 0;
+            }
+        }
+
+        return crowds;
+    }
 
     private static (int[] Group, Thing[] Members) Grouping(Shelving shelving, PairJudge judge)
     {

@@ -33,7 +33,7 @@ internal static class Polish
         var points = Points(placement, thing, best);
         foreach (var q in placement.Layout.Offered[placement.Layout.Group[thing]])
         {
-            if (q == placement.At[thing] || q == placement.Layout.Home[thing] || placement.ClashesIf(thing, q) > 0 || placement.OverloadChangeIf(thing, q) > 0)
+            if (q == placement.At[thing] || placement.Layout.Barred.Contains((thing, q)) || q == placement.Layout.Home[thing] || placement.ClashesIf(thing, q) > 0 || placement.OverloadChangeIf(thing, q) > 0)
                 continue;
             var there = Points(placement, thing, q);
             if (there < points)

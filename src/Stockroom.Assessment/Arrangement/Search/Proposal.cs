@@ -11,62 +11,103 @@ namespace Stockroom.Assessment.Arrangement.Search;
 internal sealed record Proposal(Layout Layout, int[] At, IReadOnlyList<OrderedStep> Steps, IReadOnlySet<int> Stuck, bool IsProven);
 
 /// <summary>Makes a proposal: first fit, then the search, then an order; never worse than first fit.</summary>
-internal static class Proposer
+internal sealed class Proposer
 {
     private const long PolishSteps = 50_000;
+    private const int DetoursTried = 8;
+
+    private readonly Layout _layout;
+    private readonly HomeCover _cover;
+    private readonly Score _goal;
+    private readonly IProgress<ArrangementProgress>? _progress;
+    private readonly CancellationToken _cancel;
+    private readonly HashSet<int> _stuck = [];
+    private long _steps;
+    private Proposal _best;
+    private Score _bestScore;
+
+    private Proposer(Layout layout, long steps, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
+    {
+        _layout = layout;
+        _cover = HomeCover.Of(layout);
+        _goal = new Score(_cover.LeastLeft, _cover.LeastMoved, int.MaxValue);
+        _steps = steps;
+        (_progress, _cancel) = (progress, cancel);
+        var (plain, order) = FirstFit.Of(layout);
+        _bestScore = Score.Of(plain);
+        _best = new Proposal(layout, plain.Copy(), [.. order.Select(i => new OrderedStep(i, layout.Home[i], plain.At[i], false))], new HashSet<int>(), IsGoal(_bestScore));
+    }
 
     public static Proposal Make(Shelving shelving, PairJudge judge, PlaceFit fit, Effort effort, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
     {
         var layout = new Layout(shelving, judge, fit);
-        var plain = FirstFit.Of(layout);
-        var plainSteps = plain.Order.Select(i => new OrderedStep(i, layout.Home[i], plain.Placement.At[i], false)).ToList();
-        var cover = HomeCover.Of(layout);
-        var goal = new Score(cover.LeastLeft, cover.LeastMoved, int.MaxValue);
-        var stuck = new HashSet<int>();
-        long spent = 0;
-        while (true)
-        {
-            var (at, score, steps) = Search(layout, plain.Placement, cover, goal, effort.Steps - spent, stuck, progress, cancel);
-            spent += steps;
-            if (score > Score.Of(plain.Placement))
-                break;
-            var (order, stopped) = MoveOrder.Of(layout, at);
-            if (stopped.Count == 0)
-                return new Proposal(layout, at, order, stuck, score.Left == goal.Left && score.Moved == goal.Moved);
-
-            // What cannot be brought to its spot stays, and the rest is thought over once more.
-            var first = stopped.OrderBy(i => shelving.Things[i].Key, StringComparer.Ordinal).First();
-            stuck.Add(first);
-            layout.Stays[first] = true;
-        }
-
-        foreach (var i in stuck)
-            layout.Stays[i] = shelving.Things[i].Stays;
-        return new Proposal(layout, plain.Placement.Copy(), plainSteps, new HashSet<int>(), IsProven: false);
+        return new Proposer(layout, effort.Steps, progress, cancel).Run();
     }
 
-    private static (int[] At, Score Score, long Steps) Search(
-        Layout layout, Placement plain, HomeCover cover, Score goal, long steps, IReadOnlySet<int> stuck, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
+    private bool IsGoal(Score score) => score.Left == _goal.Left && score.Moved == _goal.Moved;
+
+    // What cannot be brought to its spot is sent elsewhere, a few times; then it stays, and the rest is thought over once more.
+    private Proposal Run()
     {
-        var start = stuck.Count == 0 ? plain : FirstFit.Of(layout).Placement;
-        var fromFirstFit = start.Copy();
-        var placement = new Placement(layout);
-        placement.Take(fromFirstFit);
+        for (var round = 0; ; round++)
+        {
+            var (at, score) = Search();
+            if (score > _bestScore)
+                return _best;
+            var (order, stopped) = MoveOrder.Of(_layout, at);
+            if (stopped.Count == 0)
+            {
+                if (score < _bestScore)
+                    (_best, _bestScore) = (new Proposal(_layout, at, order, _stuck.ToHashSet(), IsGoal(score)), score);
+                return _best;
+            }
+
+            var worst = stopped[round % stopped.Count];
+            if (round < DetoursTried)
+                Bar(worst, at[worst]);
+            else
+                Keep(worst);
+        }
+    }
+
+    private void Bar(int thing, int spot)
+    {
+        var stand = _layout.Shelving.Spots[spot].Stand;
+        for (var q = 0; q < _layout.Spots; q++)
+        {
+            if (Nearness.SharesCabinet(stand, _layout.Shelving.Spots[q].Stand))
+                _layout.Barred.Add((thing, q));
+        }
+    }
+
+    private void Keep(int thing)
+    {
+        _stuck.Add(thing);
+        _layout.Stays[thing] = true;
+    }
+
+    private (int[] At, Score Score) Search()
+    {
+        var placement = new Placement(_layout);
+        if (_layout.Barred.Count == 0 && _stuck.Count == 0)
+            placement.Take(_best.At);
+        else
+            FirstFit.LeaveWhatIsAtOdds(placement);
         var search = new TabuSearch(placement);
-        foreach (var i in cover.Leaving.Where(i => !layout.Stays[i]))
+        foreach (var i in _cover.Leaving.Where(i => !_layout.Stays[i]))
             SendAway(placement, i);
-        bool IsEnough(Score s) => s.Left <= goal.Left && s.Moved <= goal.Moved;
-        search.Run(Math.Max(steps, PolishSteps), IsEnough, progress, cancel);
-        search.Run(search.Steps + PolishSteps, _ => search.Best.Moved == 0, progress, cancel);
+        search.Run(Math.Max(_steps / 2, PolishSteps), _goal.Left, s => s.Left <= _goal.Left && s.Moved <= _goal.Moved, _progress, _cancel);
+        search.Run(search.Steps + PolishSteps, _goal.Left, _ => search.Best.Moved == 0, _progress, _cancel);
+        _steps -= search.Steps;
         placement.Take(search.BestAt);
         Polish.Improve(placement);
-        return (placement.Copy(), Score.Of(placement), search.Steps);
+        return (placement.Copy(), Score.Of(placement));
     }
 
-    private static void SendAway(Placement placement, int thing)
+    private void SendAway(Placement placement, int thing)
     {
-        var offered = placement.Layout.Offered[placement.Layout.Group[thing]];
-        if (offered.Length > 0)
-            placement.Put(thing, offered.MinBy(q => (1000 * placement.ClashesIf(thing, q)) + placement.Layout.Unease(thing, q)));
+        var offered = _layout.Offered[_layout.Group[thing]].Where(q => !_layout.Barred.Contains((thing, q))).ToList();
+        if (offered.Count > 0)
+            placement.Put(thing, offered.MinBy(q => (1000 * placement.ClashesIf(thing, q)) + _layout.Unease(thing, q)));
     }
 }

@@ -7,13 +7,14 @@ namespace Stockroom.Assessment.Arrangement.Search;
 /// </summary>
 internal sealed class TabuSearch
 {
-    private const long MoveWeight = 1000;
+    private const long MoveWeight = 4000;
     private const long LeftWeight = 40 * MoveWeight;
     private const long LightestClash = MoveWeight / 2;
     private const long HeaviestClash = 200 * MoveWeight;
     private const int TroubledTried = 24;
     private const int StepsBetweenReports = 1 << 18;
-    private const long PatiencePerThing = 20_000;
+    private const long PatiencePerThing = 30_000;
+    private const long LeastPatience = 150_000;
 
     private readonly Layout _layout;
     private readonly Placement _placement;
@@ -21,6 +22,8 @@ internal sealed class TabuSearch
     private readonly long[] _forbiddenUntil;
     private readonly List<int> _troubled = [];
     private long _clashWeight = 3 * MoveWeight;
+    private long _moveWeight = MoveWeight;
+    private bool _mayLeave = true;
     private long _round;
     private (int Thing, int Spot, long Value) _step;
 
@@ -44,15 +47,16 @@ internal sealed class TabuSearch
 
     /// <summary>Searches until the steps are used up, or until nothing can be better.</summary>
     /// <param name="until">Steps at which to stop.</param>
+    /// <param name="leastLeft">No placement leaves fewer.</param>
     /// <param name="isEnough">True for a score that cannot be beaten.</param>
     /// <param name="progress">Told now and then how far it is.</param>
     /// <param name="cancel">Stops it with an exception.</param>
-    public void Run(long until, Func<Score, bool> isEnough, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
+    public void Run(long until, int leastLeft, Func<Score, bool> isEnough, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
     {
         var barren = 0;
         var safeInARow = 0;
         var nextReport = Steps;
-        var patience = Math.Max(500_000, PatiencePerThing * _layout.Things);
+        var patience = Math.Max(LeastPatience, PatiencePerThing * _layout.Things);
         var lastGain = Steps;
         while (Steps < until && Steps < lastGain + patience && !isEnough(Best))
         {
@@ -69,9 +73,11 @@ internal sealed class TabuSearch
             lastGain = gained ? Steps : lastGain;
             safeInARow = _placement.IsSafe ? Math.Max(1, safeInARow + 1) : Math.Min(-1, safeInARow - 1);
             Swing(safeInARow);
-            if (barren > 300 + (4 * _placement.MovedCount))
+            if (!_mayLeave && _placement.IsSafe)
+                Ordinary();
+            if (barren > (_mayLeave ? 300 + (4 * _placement.MovedCount) : 1000 + (10 * _layout.Things)))
             {
-                StartAgain();
+                StartAgain(Best.Left > leastLeft);
                 barren = 0;
             }
         }
@@ -126,7 +132,8 @@ internal sealed class TabuSearch
 
     private void TryEverywhere(int thing)
     {
-        Try(thing, Layout.Nowhere);
+        if (_mayLeave)
+            Try(thing, Layout.Nowhere);
         if (_layout.Home[thing] != Layout.Nowhere)
             Try(thing, _layout.Home[thing]);
         if (_layout.Stays[thing])
@@ -138,7 +145,7 @@ internal sealed class TabuSearch
     private void Try(int thing, int spot)
     {
         var now = _placement.At[thing];
-        if (spot == now)
+        if (spot == now || (_layout.Barred.Count > 0 && _layout.Barred.Contains((thing, spot))))
             return;
         Steps++;
         var home = _layout.Home[thing];
@@ -155,7 +162,7 @@ internal sealed class TabuSearch
     {
         if (spot == Layout.Nowhere)
             return LeftWeight;
-        return spot == home ? 0 : MoveWeight + _layout.Unease(thing, spot);
+        return spot == home ? 0 : _moveWeight + _layout.Unease(thing, spot);
     }
 
     private bool WouldBeBest(int clashes, int thing, int spot, int now, int home)
@@ -185,12 +192,28 @@ internal sealed class TabuSearch
             _clashWeight = Math.Max(LightestClash, _clashWeight * 4 / 5);
     }
 
-    private void StartAgain()
+    private void Ordinary()
+    {
+        _mayLeave = true;
+        _moveWeight = MoveWeight;
+        _clashWeight = 3 * MoveWeight;
+    }
+
+    // Where things are left that may not have to be, every other start seeks a place for all of them first, and counts moves later.
+    private void StartAgain(bool seekPlaceForAll)
     {
         _placement.Take(BestAt);
-        _clashWeight = 3 * MoveWeight;
+        Ordinary();
         if (_layout.Spots == 0)
             return;
+        if (seekPlaceForAll && _dice.Below(2) == 0)
+        {
+            _mayLeave = false;
+            _moveWeight = MoveWeight / 8;
+            PlaceAll();
+            return;
+        }
+
         if (_dice.Below(3) == 0)
         {
             PutBack(i => _placement.IsMoved(i) && _dice.Below(6) == 0);
@@ -199,6 +222,20 @@ internal sealed class TabuSearch
 
         var near = _layout.Near[_dice.Below(_layout.Spots)];
         PutBack(i => _placement.At[i] != _layout.Home[i] && (near.Contains(_layout.Home[i]) || near.Contains(_placement.At[i])));
+    }
+
+    private void PlaceAll()
+    {
+        for (var i = 0; i < _layout.Things; i++)
+        {
+            if (!_placement.IsLeft(i))
+                continue;
+            var offered = _layout.Offered[_layout.Group[i]];
+            if (_layout.Home[i] >= 0)
+                _placement.Put(i, _layout.Home[i]);
+            else if (offered.Length > 0 && !_layout.Stays[i])
+                _placement.Put(i, offered[_dice.Below(offered.Length)]);
+        }
     }
 
     private void PutBack(Func<int, bool> which)

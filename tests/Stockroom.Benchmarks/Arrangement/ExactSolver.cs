@@ -135,7 +135,10 @@ internal sealed class ExactSolver
                 for (var c = 0; c < _cabinets.Length; c++)
                 {
                     for (var d = 0; d < _cabinets.Length; d++)
-                        KeepApart(g, c, h, d);
+                    {
+                        if (_shelving.Spots[_cabinets[c][0]].Stand.Room?.Id == _shelving.Spots[_cabinets[d][0]].Stand.Room?.Id)
+                            KeepApart(g, c, h, d);
+                    }
                 }
             }
         }

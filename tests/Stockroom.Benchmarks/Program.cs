@@ -2,6 +2,7 @@ using System.Diagnostics;
 using BenchmarkDotNet.Running;
 using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Benchmarks;
+using Stockroom.Benchmarks.Arrangement;
 
 // "--once" times each benchmark a few times without the harness, for a quick look while working on the code; with a word after
 // it, such as "--once neighbours", only those it names.
@@ -14,10 +15,15 @@ if (args is ["--once", ..])
         Neighbours();
     if (only is "" or "forecasts")
         Forecasts();
-    return;
+    return 0;
 }
 
+// "--arrange COUNT SEEDS SECONDS" compares plans with an exact solver, a line a store.
+if (args is ["--arrange", var containers, var seeds, var seconds])
+    return ArrangementComparison.Run(int.Parse(containers), int.Parse(seeds), double.Parse(seconds));
+
 BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
+return 0;
 
 static void Mixtures()
 {
@@ -47,16 +53,16 @@ static void Neighbours()
 {
     foreach (var table in (ClassTable[])[ClassTable.None, ClassTable.Road, ClassTable.Sea])
     {
-        foreach (var containers in (int[])[1_000, 5_000, 20_000, 100_000])
+        foreach (var count in (int[])[1_000, 5_000, 20_000, 100_000])
         {
-            var benchmark = new NeighbourBenchmark { Containers = containers, Table = table };
+            var benchmark = new NeighbourBenchmark { Containers = count, Table = table };
             benchmark.MakeStore();
             for (var i = 0; i < 3; i++)
             {
                 var watch = Stopwatch.StartNew();
-                var count = benchmark.FindAll();
+                var wrong = benchmark.FindAll();
                 var elapsed = watch.Elapsed;
-                Console.WriteLine($"{containers:N0} containers in {containers / 100:N0} cabinets, table {ClassTableWords.Of(table)}, {count:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / containers:0.0} us a container");
+                Console.WriteLine($"{count:N0} containers in {count / 100:N0} cabinets, table {ClassTableWords.Of(table)}, {wrong:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / count:0.0} us a container");
             }
         }
     }

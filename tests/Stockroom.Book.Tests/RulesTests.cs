@@ -214,6 +214,24 @@ public sealed class RulesTests
     }
 
     [Fact]
+    public void Pinned_SetAndLifted_BindsNobodysHands()
+    {
+        var book = new SampleBook();
+        var id = book.Receive();
+        Contains("is not pinned", book.Refused(new Marked { HappenedAt = SampleBook.Now, Container = id, Pinned = false }));
+        Contains("the reason for pinning it is missing", book.Refused(new Marked { HappenedAt = SampleBook.Now, Container = id, Pinned = true }));
+        Contains("two marks", book.Refused(new Marked { HappenedAt = SampleBook.Now, Container = id, Pinned = true, HandsOff = true, Reason = "both" }));
+        book.Append(new Marked { HappenedAt = SampleBook.Now, Container = id, Pinned = true, Reason = "shown with its case" });
+        Assert.Equal("shown with its case", book.State.ContainerCalled(id).Pinned);
+        book.Append(new Moved { HappenedAt = SampleBook.Now, Container = id, To = "fire" });
+        book.Append(new Marked { HappenedAt = SampleBook.Now, Container = id, HandsOff = true, Reason = "crystals" });
+        Assert.Equal("shown with its case", book.State.ContainerCalled(id).Pinned);
+        book.Append(new Marked { HappenedAt = SampleBook.Now, Container = id, Pinned = false });
+        Assert.Null(book.State.ContainerCalled(id).Pinned);
+        Assert.Equal("crystals", book.State.ContainerCalled(id).HandsOff);
+    }
+
+    [Fact]
     public void HandsOff_LiftedWithAReason_AllowsHandlingAgain()
     {
         var book = new SampleBook();

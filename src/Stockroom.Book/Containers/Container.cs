@@ -77,6 +77,9 @@ public sealed record Container
     /// <summary>Why nobody may touch it; null if it may be handled.</summary>
     public string? HandsOff { get; init; }
 
+    /// <summary>Why the keeper wants it where it is; null where an arrangement may move it.</summary>
+    public string? Pinned { get; init; }
+
     public DateOnly? LabelPrintedOn { get; init; }
 
     public DateOnly? RetiredOn { get; init; }

@@ -3,7 +3,7 @@ using Stockroom.Book.Encoding;
 
 namespace Stockroom.Book.Entries;
 
-/// <summary>A container was marked hands off, the mark was lifted, or only a note was made.</summary>
+/// <summary>A container was marked hands off or pinned to its place, the mark was lifted, or only a note was made.</summary>
 public sealed record Marked : ContainerEntry
 {
     public const string Word = "marked";
@@ -13,29 +13,48 @@ public sealed record Marked : ContainerEntry
     /// <summary>True sets the mark, false lifts it, null leaves it.</summary>
     public bool? HandsOff { get; init; }
 
+    /// <summary>True pins it to its place, so that no proposed arrangement moves it; false lets it go; null leaves it.</summary>
+    public bool? Pinned { get; init; }
+
     /// <summary>Why the mark is set or lifted.</summary>
     public string? Reason { get; init; }
 
-    internal override bool AllowedWhenRetired => HandsOff is null;
+    internal override bool AllowedWhenRetired => HandsOff is null && Pinned is null;
 
-    internal static Marked Read(EntryReader r) => new() { HandsOff = r.FlagOrNull("hands_off"), Reason = r.TextOrNull("reason") };
+    internal static Marked Read(EntryReader r) => new()
+    {
+        HandsOff = r.FlagOrNull("hands_off"),
+        Pinned = r.FlagOrNull("pinned"),
+        Reason = r.TextOrNull("reason"),
+    };
 
     internal override void Write(EntryWriter w)
     {
         w.Flag("hands_off", HandsOff);
+        w.Flag("pinned", Pinned);
         w.Text("reason", Reason);
     }
 
     private protected override void Check(BookState state, Container container)
     {
-        if (HandsOff is null)
+        if (HandsOff is not null && Pinned is not null)
+            throw new BookRefusal($"{Container}: hands off and pinned are two marks; book one at a time");
+        if (HandsOff is { } handsOff)
+            Limits.Words(Container, handsOff ? "the reason for hands off" : "the reason for lifting hands off", Reason);
+        else if (Pinned is null)
             Limits.Words(Container, "the note", Note);
-        else
-            Limits.Words(Container, HandsOff.Value ? "the reason for hands off" : "the reason for lifting hands off", Reason);
+        else if (Pinned.Value)
+            Limits.Words(Container, "the reason for pinning it", Reason);
         if (HandsOff == false && container.HandsOff is null)
             throw new BookRefusal($"{Container} is not marked hands off");
+        if (Pinned == false && container.Pinned is null)
+            throw new BookRefusal($"{Container} is not pinned");
     }
 
-    private protected override Container Change(Container container) =>
-        HandsOff is { } mark ? container with { HandsOff = mark ? Reason : null } : container;
+    private protected override Container Change(Container container)
+    {
+        if (HandsOff is { } handsOff)
+            return container with { HandsOff = handsOff ? Reason : null };
+        return Pinned is { } pinned ? container with { Pinned = pinned ? Reason : null } : container;
+    }
 }

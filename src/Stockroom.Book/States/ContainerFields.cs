@@ -39,6 +39,7 @@ internal static class ContainerFields
         w.Day(c.OpenedOn);
         w.Day(c.SealedOn);
         w.Text(c.HandsOff);
+        w.Text(c.Pinned);
         w.Day(c.LabelPrintedOn);
         w.Day(c.RetiredOn);
         w.Text(c.RetiredBecause);
@@ -77,6 +78,7 @@ internal static class ContainerFields
         OpenedOn = r.DayOrNull(),
         SealedOn = r.DayOrNull(),
         HandsOff = r.TextOrNull(),
+        Pinned = r.TextOrNull(),
         LabelPrintedOn = r.DayOrNull(),
         RetiredOn = r.DayOrNull(),
         RetiredBecause = r.TextOrNull(),

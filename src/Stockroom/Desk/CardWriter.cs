@@ -75,6 +75,8 @@ internal static class CardWriter
             yield return new CardLine("sealed", closed.Iso());
         if (container.HandsOff is { } reason)
             yield return new CardLine("hands off", reason, Attention.Danger);
+        if (container.Pinned is { } pinned)
+            yield return new CardLine("pinned to its place", pinned);
     }
 
     private static IEnumerable<CardLine> Where(Holding holding)

@@ -25,6 +25,8 @@ internal static class EntryWords
             Tested e => $"tested: {e.What}, {e.Result}",
             Marked { HandsOff: true } e => $"marked hands off: {e.Reason}",
             Marked { HandsOff: false } e => $"hands off lifted: {e.Reason}",
+            Marked { Pinned: true } e => $"pinned to its place: {e.Reason}",
+            Marked { Pinned: false } => "no longer pinned",
             Marked e => $"note: {e.Note}",
             Attached e => $"attached: {e.Name} ({e.MediaType}, {e.Bytes} bytes)",
             LabelPrinted e => $"label printed{(e.Stock is null ? "" : " on " + e.Stock)}",
@@ -33,7 +35,7 @@ internal static class EntryWords
             Undone e => $"undone: transaction {e.Undoes} ({e.Reason})",
             _ => entry.Kind,
         };
-        return entry.Note is { } note && entry is not Marked { HandsOff: null } ? $"{words}; {note}" : words;
+        return entry.Note is { } note && entry is not Marked { HandsOff: null, Pinned: null } ? $"{words}; {note}" : words;
     }
 
     private static string Inside(string? place) => place is null ? "" : $" inside {place}";

@@ -58,6 +58,7 @@ internal sealed class ListVerb : IVerb
         json.DateOrNull("opened", container.OpenedOn);
         json.DateOrNull("sealed", container.SealedOn);
         json.TextOrNull("hands_off", container.HandsOff);
+        json.TextOrNull("pinned", container.Pinned);
         json.TextOrNull("signal_word", holding.Label.SignalWord);
         json.Texts("pictograms", holding.Label.Pictograms);
         json.Texts("hazard_statements", holding.Label.HazardStatements.Concat(holding.Label.Supplemental).Select(s => $"{s.Code} {s.Text}"));

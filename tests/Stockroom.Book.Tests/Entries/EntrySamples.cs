@@ -112,6 +112,8 @@ internal static class EntrySamples
             new Tested { Container = Id, What = text, Result = text },
             new Marked { Container = Id, HandsOff = true, Reason = text },
             new Marked { Container = Id, HandsOff = false, Reason = text },
+            new Marked { Container = Id, Pinned = true, Reason = text },
+            new Marked { Container = Id, Pinned = false },
             new Marked { Container = Id },
             new Attached { Container = Id, Name = text, Sha256 = new string('a', 64), Bytes = 12, MediaType = text },
             new LabelPrinted { Container = Id, Stock = text },

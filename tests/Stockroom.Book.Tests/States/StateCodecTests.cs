@@ -19,9 +19,10 @@ public sealed class StateCodecTests
         var container = (Container)maker.Make(typeof(Container));
         var place = (Place)maker.Make(typeof(Place));
         Assert.True(maker.Made > 60, $"{maker.Made} members");
-        var state = BookState.Restored(12345, [place], [], [container]);
+        var state = BookState.Restored(12345, "sea", [place], [], [container]);
         var again = Again(state);
         Assert.Equal(12345, again.NextSerial);
+        Assert.Equal("sea", again.ClassTable);
         Same(container, again.Containers[container.Id], "container");
         Same(place, again.Places[place.Id], "place");
     }
@@ -30,7 +31,7 @@ public sealed class StateCodecTests
     public void Decode_AContainerWithNothingSaid_GivesTheSame()
     {
         var bare = new Container { Id = ContainerId.AtOrAfter(5), ContentName = "orphan", PlaceId = "store", Lot = new Lot { How = LotOrigin.Found }, ReceivedOn = new DateOnly(2026, 1, 2) };
-        Same(bare, Again(BookState.Restored(0, [], [], [bare])).Containers[bare.Id], "container");
+        Same(bare, Again(BookState.Restored(0, "none", [], [], [bare])).Containers[bare.Id], "container");
     }
 
     [Fact]

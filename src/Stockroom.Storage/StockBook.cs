@@ -104,6 +104,7 @@ public sealed class StockBook : IStockBook, IDisposable
                 throw new BookUnavailableException(BookFault.ReadOnly, $"the book '{Folder}' is open to read only; open it to write");
             if (_stopped is not null)
                 throw new BookUnavailableException(BookFault.Disk, $"nothing more can be booked in '{Folder}' before it is opened anew: {_stopped}");
+            CheckJournal(journal);
             var booking = _ledger.Append(transaction, TimeOfBooking());
             var (bytes, hash) = JournalLine.Encode(booking.Transaction, _lineHash, booking.Entries, booking.Texts);
             Write(journal, bytes);
@@ -162,6 +163,20 @@ public sealed class StockBook : IStockBook, IDisposable
         }
     }
 
+    // A folder that was moved or whose disk is gone can still be written through files that are open, and nobody would
+    // ever read what went there.
+    private void CheckJournal(JournalFile journal)
+    {
+        journal.Mend();
+        if (journal.IsBroken)
+            throw new BookUnavailableException(BookFault.Disk, $"nothing was booked in '{Folder}': what a failed write left in the journal cannot be taken off yet; try again when the disk works, or open the book anew");
+        var there = StockBookFolder.Guarded($"nothing was booked in '{Folder}'", () => _disk.LengthOf(_files.Journal));
+        if (there is null)
+            throw new BookUnavailableException(BookFault.Disk, $"nothing was booked in '{Folder}': its journal is gone; the folder was moved or taken away, or its disk is not there; it goes on when that is back");
+        if (there != journal.Length)
+            throw new BookUnavailableException(BookFault.Disk, $"nothing was booked in '{Folder}': its journal has {there} bytes where {journal.Length} were left; another program wrote into it, open the book anew");
+    }
+
     // An entry booked before the one it follows would make "the book as it was known on a day" a lie: a clock a little
     // behind gives the last entry's time, one far behind is refused until the keeper says that it is right.
     private DateTimeOffset TimeOfBooking()
@@ -197,8 +212,6 @@ public sealed class StockBook : IStockBook, IDisposable
         }
         catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
         {
-            if (journal.IsBroken)
-                _stopped = "a failed write could not be taken back";
             throw DiskFaults.Explain(e, $"nothing was booked in '{Folder}'");
         }
     }

@@ -9,6 +9,7 @@ public sealed class FaultTests
 {
     private const int IoError = 5;
     private const int DiskFull = 28;
+    private const int Stale = 116;
 
     [Fact]
     public void Book_EveryCallInTurnFailsOnce_KeepsExactlyWhatWasAcknowledged()
@@ -54,6 +55,30 @@ public sealed class FaultTests
 
         tally.Print();
         Assert.True(tally.Total > 30, $"only {tally.Total} writes");
+    }
+
+    // As on a network share: from the nth call on nothing works, files already open included, and after a while all does.
+    [Fact]
+    public void Book_ItsDiskGoneForAWhileFromEveryCallOn_KeepsExactlyWhatWasAcknowledgedAndGoesOnWhenItIsBack()
+    {
+        var tally = new Tally("disk gone for 2 to 20 calls from each call on");
+        for (var nth = 1; ; nth++)
+        {
+            var (calls, away) = (0, Counts.Trial(-nth).Next(2, 21));
+            var end = Live(
+                (_, _) =>
+                {
+                    if (++calls >= nth && calls < nth + away)
+                        throw new IOException("Stale file handle", Stale);
+                },
+                nth);
+            if (calls < nth)
+                break;
+            tally.Add(end);
+        }
+
+        tally.Print();
+        Assert.True(tally.Total > 100, $"only {tally.Total} calls");
     }
 
     // Makes, books, closes and opens as long as the disk allows; then looks at what is there on a disk that works again.

@@ -4,34 +4,45 @@ using Stockroom.Book.Encoding;
 using Stockroom.Book.Ledgers;
 using Stockroom.Endurance.Tests.Books;
 using Stockroom.Endurance.Tests.Disks;
+using Stockroom.Storage;
+using Stockroom.Storage.Backups;
 
 namespace Stockroom.Endurance.Tests;
 
-/// <summary>Random sequences of bookings, closings and power cuts against a book that is kept nowhere.</summary>
+/// <summary>Random sequences of bookings, closings, power cuts and backups against a book that is kept nowhere.</summary>
 public sealed class LedgerModelTests
 {
     private const int Reopen = 10;
     private const int PowerCut = 11;
+    private const int Backup = 12;
 
     [Fact]
     public void Book_RandomSequences_IsAlwaysEqualToTheOneInMemory()
     {
         var tally = new Tally("random sequences against the model");
-        Gen.Select(Gen.Int[0, PowerCut], Gen.Int[0, 1 << 20]).List[1, 40].Sample(
+        var restored = new Tally("backup generations restored");
+        Gen.Select(Gen.Int[0, Backup], Gen.Int[0, 1 << 20]).List[1, 40].Sample(
             steps =>
             {
-                Run(steps);
+                var generations = Run(steps);
                 lock (tally)
+                {
                     tally.Add("equal");
+                    for (var i = 0; i < generations; i++)
+                        restored.Add("equal to the book of their day");
+                }
             },
             writeLine: TestContext.Current.TestOutputHelper!.WriteLine,
             iter: Counts.Of(200, 2000));
         tally.Print();
+        restored.Print();
+        Assert.True(restored.Total > tally.Total / 2, $"only {restored.Total} backups were made");
         Assert.True(tally.Total >= Counts.Of(200, 2000));
     }
 
-    private static void Run(List<(int Kind, int Seed)> steps)
+    private static int Run(List<(int Kind, int Seed)> steps)
     {
+        var generations = new List<(string File, List<string> Entries)>();
         var disk = new MemoryDisk();
         var model = new MemoryStockBook(new StillClock());
         var book = BookInMemory.Make(disk);
@@ -41,7 +52,13 @@ public sealed class LedgerModelTests
             Steps.Begin(model);
             foreach (var (kind, seed) in steps)
             {
-                if (kind >= Reopen)
+                if (kind == Backup)
+                {
+                    var file = Path.Combine(Path.GetDirectoryName(BookInMemory.Folder)!, $"generation-{generations.Count}");
+                    BookBackup.Make(disk, BookInMemory.Folder, file, null, new StillClock());
+                    generations.Add((file, Whole(book.Ledger)));
+                }
+                else if (kind >= Reopen)
                 {
                     if (kind == PowerCut)
                         disk = disk.AfterPowerCut(new Random(seed));
@@ -59,6 +76,14 @@ public sealed class LedgerModelTests
             }
 
             Assert.True(book.Verify().Holds);
+            foreach (var (file, entries) in generations)
+            {
+                BookBackup.Restore(disk, file, file + ".stockbook", null, new StillClock());
+                using var restored = StockBookFolder.Open(disk, file + ".stockbook", readOnly: true, new StillClock());
+                Assert.Equal(entries, Whole(restored.Ledger));
+            }
+
+            return generations.Count;
         }
         finally
         {
@@ -78,6 +103,9 @@ public sealed class LedgerModelTests
             return refusal.Message;
         }
     }
+
+    // What an export of the whole book holds.
+    private static List<string> Whole(Ledger ledger) => [.. ledger.Entries.Select(EntryCodec.Encode), ledger.HeadHash];
 
     // Without what differs from book to book: where the chain begins.
     private static List<string> Texts(Ledger ledger) => [.. ledger.Entries.Select(e => EntryCodec.Encode(e with { Previous = "" }))];

@@ -26,6 +26,9 @@ internal interface IDisk
     /// <summary>Full names of the files directly in a folder; none if there is no such folder.</summary>
     IReadOnlyList<string> FilesIn(string folder);
 
+    /// <summary>Length of the file that has that name now, whatever was opened under it before; null if there is none.</summary>
+    long? LengthOf(string path);
+
     /// <summary>Makes a folder that only its owner can enter.</summary>
     void MakeFolder(string path);
 

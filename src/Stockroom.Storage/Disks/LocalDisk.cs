@@ -13,6 +13,8 @@ internal sealed class LocalDisk : IDisk
 
     public IReadOnlyList<string> FilesIn(string folder) => Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
 
+    public long? LengthOf(string path) => new FileInfo(path) is { Exists: true } file ? file.Length : null;
+
     public void MakeFolder(string path)
     {
         if (OperatingSystem.IsWindows())

@@ -7,7 +7,10 @@ internal sealed class JournalFile(DiskFile file, long goodLength) : IDisposable
 {
     private long _length = goodLength;
 
-    /// <summary>True if a failed write could not be taken back; the book must be opened anew.</summary>
+    /// <summary>Bytes of it that were written and synced.</summary>
+    public long Length => _length;
+
+    /// <summary>True if a failed write could not be taken back yet.</summary>
     public bool IsBroken { get; private set; }
 
     /// <summary>Appends a line and returns when it is on the medium. If that fails, the journal is as it was before.</summary>
@@ -27,6 +30,15 @@ internal sealed class JournalFile(DiskFile file, long goodLength) : IDisposable
         }
 
         _length += line.Length;
+    }
+
+    /// <summary>Tries again to take a failed write back.</summary>
+    public void Mend()
+    {
+        if (!IsBroken)
+            return;
+        IsBroken = false;
+        TakeBack();
     }
 
     /// <summary>Cuts off what a write cut short left behind the last whole line.</summary>

@@ -14,6 +14,8 @@ internal sealed class LiteComparison
     /// <summary>What does not hold, a line each; empty if LiteDB is equal or merely behind.</summary>
     public List<string> Findings { get; } = [];
 
+    /// <summary>Compares every document, then the index that leads to them.</summary>
+    /// <exception cref="InvalidDataException">The index does not lead to all.</exception>
     public static LiteComparison Of(LiteStore store, JournalChain chain, BookIdentity identity)
     {
         var comparison = new LiteComparison(0);
@@ -24,6 +26,8 @@ internal sealed class LiteComparison
         }
 
         comparison.Compare(store.ReadEntries(), chain);
+        if (comparison.Findings.Count == 0)
+            store.CheckIndex(comparison.Held);
         return comparison;
     }
 

@@ -11,6 +11,9 @@ internal sealed class LiteStore : IDisposable
     private const string Meta = "book";
     private const string MetaId = "identity";
 
+    // Entries found by their number to try the upper levels of the index.
+    private const int Sample = 100;
+
     // An engine that failed may hold a transaction whose finalizer throws and so ends the program: it is never collected.
     private static readonly List<LiteEngine> Failed = [];
 
@@ -45,12 +48,36 @@ internal sealed class LiteStore : IDisposable
     /// <summary>Identity of the book it belongs to; null if it says none.</summary>
     public string? ReadBook()
     {
-        var document = Read(Meta).FirstOrDefault(d => d["_id"] == MetaId);
+        var document = Read(Meta, new Query()).FirstOrDefault(d => d["_id"] == MetaId);
         return document?["book"] is { IsString: true } book ? book.AsString : null;
     }
 
     /// <summary>All entries' documents, read to the end.</summary>
-    public List<BsonDocument> ReadEntries() => Read(EntryDocument.Collection);
+    public List<BsonDocument> ReadEntries() => Read(EntryDocument.Collection, new Query());
+
+    /// <summary>Walks the index of the entries from the last to the first, and finds some of them by their number.</summary>
+    /// <param name="count">Entries, numbered from 1, that were read in the other direction.</param>
+    /// <exception cref="InvalidDataException">The index does not lead to all of them.</exception>
+    public void CheckIndex(long count)
+    {
+        var expected = count;
+        foreach (var number in Read(EntryDocument.Collection, new Query { OrderBy = "$._id", Order = Query.Descending, Select = "{_id: $._id}" }).Select(d => d["_id"].AsInt64))
+        {
+            if (number != expected--)
+                throw new InvalidDataException($"its index leads to entry {number} where {expected + 1} belongs");
+        }
+
+        if (expected != 0)
+            throw new InvalidDataException($"its index, walked backwards, ends at entry {expected + 1}");
+        for (var i = 0L; i < Math.Min(count, Sample); i++)
+        {
+            var number = 1 + (i * (count - 1) / Math.Max(1, Math.Min(count, Sample) - 1));
+            var query = new Query();
+            query.Where.Add(BsonExpression.Create("$._id = @0", new BsonValue(number)));
+            if (Read(EntryDocument.Collection, query) is not [var found] || found["_id"].AsInt64 != number)
+                throw new InvalidDataException($"its index does not find entry {number}");
+        }
+    }
 
     /// <summary>Stores entries whole, durable when it returns.</summary>
     /// <exception cref="IOException">The disk failed.</exception>
@@ -116,10 +143,10 @@ internal sealed class LiteStore : IDisposable
         return true;
     });
 
-    private List<BsonDocument> Read(string collection) => Use(engine =>
+    private List<BsonDocument> Read(string collection, Query query) => Use(engine =>
     {
         var documents = new List<BsonDocument>();
-        using var reader = engine.Query(collection, new Query());
+        using var reader = engine.Query(collection, query);
         while (reader.Read())
             documents.Add(reader.Current.AsDocument);
         return documents;

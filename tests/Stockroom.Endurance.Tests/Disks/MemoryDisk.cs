@@ -29,6 +29,8 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
 
     public IReadOnlyList<string> FilesIn(string folder) => [.. _names.Keys.Where(n => Path.GetDirectoryName(n) == folder)];
 
+    public long? LengthOf(string path) => _names.TryGetValue(path, out var inode) ? inode.Length : null;
+
     public void MakeFolder(string path) => Before(DiskCall.MakeFolder, path);
 
     public DiskFile Open(string path, Opening opening)

@@ -1,6 +1,5 @@
 using LiteDB;
 using LiteDB.Engine;
-using Stockroom.Endurance.Tests.Disks;
 using Stockroom.Storage.Disks;
 
 namespace Stockroom.Endurance.Tests.Plain;
@@ -14,14 +13,19 @@ internal sealed class PlainStore : IDisposable
     // An engine that failed may end the program when it is collected, so none ever is.
     private static readonly List<LiteEngine> Kept = [];
 
+    private readonly DiskFile _data;
+    private readonly DiskFile _log;
     private readonly LiteEngine _engine;
 
-    public PlainStore(MemoryDisk disk)
+    /// <summary>Opens or makes a store in a folder of a disk.</summary>
+    public PlainStore(IDisk disk, string folder = "/plain")
     {
+        _data = disk.Open(Path.Combine(folder, "book.litedb"), Opening.WriteAlone);
+        _log = disk.Open(Path.Combine(folder, "book.litedb-log"), Opening.WriteAlone);
         _engine = new LiteEngine(new EngineSettings
         {
-            DataStream = new PlainStream(disk.Open(Data, Opening.WriteAlone)),
-            LogStream = new PlainStream(disk.Open(Log, Opening.WriteAlone)),
+            DataStream = new PlainStream(_data),
+            LogStream = new PlainStream(_log),
             Collation = Collation.Binary,
         });
         lock (Kept)
@@ -42,14 +46,25 @@ internal sealed class PlainStore : IDisposable
         return documents;
     }
 
-    public void Dispose() => _engine.Dispose();
-
-    /// <summary>What a store answers: "whole" with that many documents or one more, "refused", or "wrong in silence".</summary>
-    public static string Answer(MemoryDisk left, int acknowledged)
+    public void Dispose()
     {
         try
         {
-            using var store = new PlainStore(left);
+            _engine.Dispose();
+        }
+        finally
+        {
+            _data.Dispose();
+            _log.Dispose();
+        }
+    }
+
+    /// <summary>What a store answers: "whole" with that many documents or one more, "refused", or "wrong in silence".</summary>
+    public static string Answer(IDisk left, int acknowledged, string folder = "/plain")
+    {
+        try
+        {
+            using var store = new PlainStore(left, folder);
             var documents = store.Read().OrderBy(d => d["_id"]).ToList();
             var right = documents.Select((d, i) => d["_id"] == i + 1 && d["kind"] == "weighed" && d["text"] == Text(i + 1) && d.Count == 3).All(r => r);
             return right && (documents.Count == acknowledged || documents.Count == acknowledged + 1) ? "whole" : "wrong in silence";

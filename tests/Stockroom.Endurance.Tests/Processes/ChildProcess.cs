@@ -4,7 +4,9 @@ using System.Runtime.CompilerServices;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
 using Stockroom.Endurance.Tests.Books;
+using Stockroom.Endurance.Tests.Plain;
 using Stockroom.Storage;
+using Stockroom.Storage.Disks;
 
 namespace Stockroom.Endurance.Tests.Processes;
 
@@ -17,12 +19,19 @@ internal static class ChildProcess
     private const string BookVariable = "STOCKROOM_ENDURANCE_CHILD";
     private const string CountVariable = "STOCKROOM_ENDURANCE_CHILD_ENTRIES";
 
+    private const string PlainVariable = "STOCKROOM_ENDURANCE_CHILD_PLAIN";
+
     public const int RefusedCode = 3;
 
-    public static Process Start(string folder, int entries)
+    /// <summary>The same with LiteDB alone in a folder, which must be there.</summary>
+    public static Process StartPlain(string folder) => Start(PlainVariable, folder);
+
+    public static Process Start(string folder, int entries) => Start(BookVariable, folder, entries);
+
+    private static Process Start(string variable, string folder, int entries = 0)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardInput = true, RedirectStandardOutput = true, UseShellExecute = false };
-        start.Environment[BookVariable] = folder;
+        start.Environment[variable] = folder;
         start.Environment[CountVariable] = entries.ToString(CultureInfo.InvariantCulture);
         return Process.Start(start)!;
     }
@@ -32,6 +41,20 @@ internal static class ChildProcess
     {
         if (Environment.GetEnvironmentVariable(BookVariable) is { } folder)
             Environment.Exit(Run(folder, int.Parse(Environment.GetEnvironmentVariable(CountVariable)!, CultureInfo.InvariantCulture)));
+    }
+
+    [ModuleInitializer]
+    internal static void BeginPlain()
+    {
+        if (Environment.GetEnvironmentVariable(PlainVariable) is not { } folder)
+            return;
+        using var store = new PlainStore(LocalDisk.Instance, folder);
+        for (var number = store.Read().Count + 1; ; number++)
+        {
+            store.Insert(number);
+            Console.Out.WriteLine(number.ToString(CultureInfo.InvariantCulture));
+            Console.Out.Flush();
+        }
     }
 
     private static int Run(string folder, int entries)

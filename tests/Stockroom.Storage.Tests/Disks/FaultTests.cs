@@ -48,25 +48,59 @@ public sealed class FaultTests
     }
 
     [Fact]
-    public void Append_AFailedWriteCannotBeTakenBack_StopsUntilOpenedAnew()
+    public void Append_AFailedWriteCannotBeTakenBack_BooksNothingUntilItCanAndThenGoesOn()
     {
         using var folder = new BookOnDisk();
         var disk = new RehearsedDisk { BytesThatGetThrough = 90 };
         using (var book = folder.Make(disk))
         {
-            disk.Before = (call, file) =>
-            {
-                if (file == "journal.txt" && call is DiskCall.Write or DiskCall.SetLength)
-                    throw new IOException("rehearsed", 5);
-            };
+            disk.Before = ShareIsGone;
             Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book));
+            Assert.Contains("cannot be taken off yet", Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book)).Message, StringComparison.Ordinal);
             disk.Before = (_, _) => { };
-            Assert.Contains("before it is opened anew", Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book)).Message, StringComparison.Ordinal);
+            BookOnDisk.Receive(book);
+            Assert.True(book.Verify().Holds);
+        }
+
+        using var again = folder.Open();
+        Assert.Empty(again.Messages);
+        Assert.Equal(3, again.Ledger.Entries.Count);
+    }
+
+    [Fact]
+    public void Append_AFailedWriteNeverTakenBack_IsCutOffOnTheNextOpening()
+    {
+        using var folder = new BookOnDisk();
+        var disk = new RehearsedDisk { BytesThatGetThrough = 90 };
+        using (var book = folder.Make(disk))
+        {
+            disk.Before = ShareIsGone;
+            Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book));
         }
 
         using var again = folder.Open();
         Assert.Single(again.Ledger.Entries);
-        Assert.Contains("90 bytes, never acknowledged", Assert.Single(again.Messages), StringComparison.Ordinal);
+        Assert.Contains(again.Messages, m => m.Contains("90 bytes, never acknowledged", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Append_TheFolderMovedAwayAndBack_BooksNothingWhileItIsGoneAndThenGoesOn()
+    {
+        using var folder = new BookOnDisk();
+        using (var book = folder.Make())
+        {
+            Directory.Move(folder.Folder, folder.Beside("away"));
+            var refusal = Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book));
+            Assert.Contains("its journal is gone", refusal.Message, StringComparison.Ordinal);
+            Directory.Move(folder.Beside("away"), folder.Folder);
+            BookOnDisk.Receive(book);
+            File.AppendAllText(folder.Journal, "\n");
+            Assert.Contains("another program wrote into it", Assert.Throws<BookUnavailableException>(() => BookOnDisk.Receive(book)).Message, StringComparison.Ordinal);
+            File.WriteAllBytes(folder.Journal, File.ReadAllBytes(folder.Journal)[..^1]);
+        }
+
+        using var again = folder.Open();
+        Assert.Equal(3, again.Ledger.Entries.Count);
     }
 
     [Fact]
@@ -225,6 +259,12 @@ public sealed class FaultTests
         Assert.Equal(before, folder.Bytes());
         using var reader = StockBookFolder.Open(disk, folder.Folder, readOnly: true, TimeProvider.System);
         Assert.Equal(11, reader.Ledger.Entries.Count);
+    }
+
+    private static void ShareIsGone(DiskCall call, string file)
+    {
+        if (call is DiskCall.Write or DiskCall.SetLength or DiskCall.Sync)
+            throw new IOException("Stale file handle", 116);
     }
 
     private static void FailOnce(RehearsedDisk disk, DiskCall call, string file, int error)

@@ -38,6 +38,8 @@ internal sealed class RehearsedDisk : IDisk
 
     public IReadOnlyList<string> FilesIn(string folder) => LocalDisk.Instance.FilesIn(folder);
 
+    public long? LengthOf(string path) => LocalDisk.Instance.LengthOf(path);
+
     public void MakeFolder(string path) => LocalDisk.Instance.MakeFolder(path);
 
     public DiskFile Open(string path, Opening opening)

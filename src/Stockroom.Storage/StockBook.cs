@@ -212,7 +212,9 @@ public sealed class StockBook : IStockBook, IDisposable
         }
         catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
         {
-            throw DiskFaults.Explain(e, $"nothing was booked in '{Folder}'");
+            throw DiskFaults.Explain(e, journal.IsBroken
+                ? $"it cannot be told whether transaction {_ledger.LastTransaction + 1} was booked in '{Folder}', look at its ledger when the disk works again"
+                : $"nothing was booked in '{Folder}'");
         }
     }
 

@@ -18,9 +18,15 @@ internal sealed class LocalDisk : IDisk
     public void MakeFolder(string path)
     {
         if (OperatingSystem.IsWindows())
+        {
             Directory.CreateDirectory(path);
-        else
-            Directory.CreateDirectory(path, OwnerOnly | UnixFileMode.UserExecute);
+            return;
+        }
+
+        // The mode given is the last folder's alone; those above it that are made on the way are the owner's too.
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { Length: > 0 } parent && !Directory.Exists(parent))
+            MakeFolder(parent);
+        Directory.CreateDirectory(path, OwnerOnly | UnixFileMode.UserExecute);
     }
 
     public DiskFile Open(string path, Opening opening)

@@ -55,13 +55,15 @@ internal sealed class Keeper : IDisposable
     public Answer Run(params string[] words) => RunWith("", words);
 
     /// <summary>Runs a verb with something on standard input.</summary>
-    public Answer RunWith(string input, params string[] words)
+    public Answer RunWith(string input, params string[] words) => RunReading(new StringReader(input), words);
+
+    public Answer RunReading(TextReader input, params string[] words)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var around = new Surroundings
         {
-            In = new StringReader(input),
+            In = input,
             Out = output,
             Error = error,
             Clock = Clock,

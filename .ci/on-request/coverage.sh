@@ -11,9 +11,9 @@ tar cf - -T "$work/files" | tar xf - -C "$work/checkout" || exit 1
 here=$PWD
 cd "$work/checkout" || exit 1
 for project in Chemistry Book Assessment; do
-  dotnet build "tests/Stockroom.$project.Tests" -v q --nologo -p:RunAnalyzers=false -p:Coverage=true || exit 1
+  dotnet build "tests/Stockroom.$project.Tests" -v q --nologo -p:RunAnalyzers=false -p:Coverage=true -p:UseMicrosoftTestingPlatformRunner=true || exit 1
   dotnet "tests/Stockroom.$project.Tests/bin/Debug/net10.0/Stockroom.$project.Tests.dll" --results-directory "$work/$project" \
     --coverlet --coverlet-output-format cobertura --coverlet-include '[Stockroom.Chemistry]*' --coverlet-include '[Stockroom.Book]*' --coverlet-include '[Stockroom.Assessment]*' \
     >"$work/$project.log" 2>&1 || { tail -n 30 "$work/$project.log"; exit 1; }
 done
-python3 "$here/.ci/on-request/coverage.py" 90 "${1:-10}" "$work"/*/*.cobertura.xml
+python3 "$here/.ci/on-request/coverage.py" 90 "${1:-10}" "$work"/{Chemistry,Book,Assessment}/coverage.cobertura*.xml

@@ -9,7 +9,9 @@ for report in reports:
     for package in root.iter("package"):
         for cls in package.iter("class"):
             for line in cls.iter("line"):
-                key = (package.get("name"), cls.get("filename"), int(line.get("number")))
+                # A report names files from the folder that all in it have in common.
+                file = cls.get("filename").split(package.get("name") + "/")[-1]
+                key = (package.get("name"), file, int(line.get("number")))
                 hits[key] = hits.get(key, 0) + int(line.get("hits"))
 
 failed = not hits

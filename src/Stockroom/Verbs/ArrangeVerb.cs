@@ -24,7 +24,7 @@ internal sealed class ArrangeVerb : IVerb
         {
             if (p.GetValue(forOne) is not null && p.GetValue(content) is not null)
                 throw RefusedException.Words("--for asks about a container of the book, --content about something new; give one of them");
-            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
+            using var open = OpenedStock.OpenWhole(p.GetValue(book), p.GetValue(asOf), around);
             var shelving = ShelvingOf.Stock(open.Stock);
             if (p.GetValue(forOne) is { } id)
                 return Places(around, shelving, InBook(id, open, shelving), p.GetValue(json));

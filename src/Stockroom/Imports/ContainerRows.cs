@@ -25,7 +25,7 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
         row.CheckWidth();
         var id = row.Text("id") is { } typed ? BookAccess.Id(typed) : state.NewId(taken);
         var received = row.Day("received") ?? today;
-        var catalogue = state.Catalogue();
+        var catalogue = state.OwnSubstances.Count > 0 ? state.Catalogue() : SubstanceCatalogue.Default;
         var receipt = Receipt(row, id, received, place.Id, catalogue);
         var happenings = Happenings(row, receipt, received).OrderBy(e => e.HappenedOn).ToList();
         return [WithCover(row, receipt, received), .. happenings];

@@ -23,7 +23,7 @@ internal sealed record ImportField(string Name, params string[] Headers)
         new("cover_since", "coveredon"),
         new("cover_on", "covermeasuredon"),
         new("packing", "outerpacking"),
-        new("received", "date", "datereceived", "receivedon", "acquired", "acquiredon", "in", "came"),
+        new("received", "date", "datereceived", "receivedon", "acquired", "acquiredon", "bought", "boughton", "purchased", "purchasedon", "dateofpurchase", "arrived", "in", "came"),
         new("opened", "dateopened", "openedon"),
         new("sealed", "datesealed", "sealedon"),
         new("hands_off", "donottouch"),

@@ -162,6 +162,8 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
             yield return new Sealed { Container = id, HappenedAt = At(closed) };
         if (row.Day("label_printed") is { } printed)
             yield return new LabelPrinted { Container = id, HappenedAt = At(printed) };
+        if (row.Text("pinned") is { } pinned)
+            yield return new Marked { Container = id, HappenedAt = At(today), Pinned = true, Reason = pinned };
         if (row.Text("hands_off") is { } reason)
             yield return new Marked { Container = id, HappenedAt = At(today), HandsOff = true, Reason = reason };
     }

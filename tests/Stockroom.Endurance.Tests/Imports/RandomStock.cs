@@ -98,6 +98,8 @@ internal static class RandomStock
         if (random.Next(3) == 0)
             entries.Add(new LabelPrinted { Container = id, HappenedAt = Day(80) });
         if (random.Next(5) == 0)
+            entries.Add(new Marked { Container = id, HappenedAt = Day(75), Pinned = true, Reason = "here: " + Text(random) });
+        if (random.Next(5) == 0)
             entries.Add(new Marked { Container = id, HappenedAt = Day(70), HandsOff = true, Reason = "because " + Text(random) });
         else if (random.Next(5) == 0)
             entries.Add(new Retired { Container = id, HappenedAt = Day(60), Reason = "gone" });

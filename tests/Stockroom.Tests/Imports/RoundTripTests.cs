@@ -1,4 +1,9 @@
 using System.Text;
+using Stockroom.Book;
+using Stockroom.Book.Entries;
+using Stockroom.Book.Ledgers;
+using Stockroom.Book.Places;
+using Stockroom.Exports;
 using Stockroom.Imports;
 using Stockroom.Tests.Verbs;
 
@@ -34,6 +39,24 @@ public sealed class RoundTripTests : IDisposable
         Assert.Equal(0, _keeper.Run("import", csv).Code);
         _keeper.Run("export", again, "--places").Done();
         Assert.Equal(File.ReadAllText(csv), File.ReadAllText(again));
+    }
+
+    // A limit that is added to places and not to the list is found here.
+    [Fact]
+    public void Csv_OfAPlaceWithEveryLimit_ComesBackWhole()
+    {
+        var limits = new PlaceLimits
+        {
+            HeightMetres = 0.5m, Position = 3, MeanCelsius = 19.5m, MinCelsius = -2, MaxCelsius = 31, SwingKelvin = 4, SeasonalSwingKelvin = 12, WarmestMonth = 1, Light = PlaceLight.Window, LeakTight = false,
+            MaxLoadKilograms = 80, MaxContainers = 12, MaxLitres = 40, MaxFlammableLitres = 0, AirChangesPerHour = 0.5m, HasDoor = true, IsLocked = false, IsWooden = true, IsNearHeat = false, IsForFlammables = true,
+        };
+        Assert.All(typeof(PlaceLimits).GetProperties().Where(p => !p.GetMethod!.IsStatic), p => Assert.True(p.GetValue(limits) is not null, p.Name));
+        var made = new PlaceMade { Place = "cold", Name = "cold", PlaceKind = PlaceKind.Room, Limits = limits, Note = "=x", HappenedAt = _keeper.Clock.GetLocalNow() };
+        var book = new MemoryStockBook(_keeper.Clock);
+        book.Append(new Transaction("Ada", made));
+        var outcome = new CsvImport(Ledger.Empty(""), "Ada", _keeper.Clock).Try(CsvExport.Places(book.Ledger.State), []);
+        var back = Assert.IsType<PlaceMade>(Assert.Single(outcome.Entries));
+        Assert.Equal((limits, "=x"), (back.Limits, back.Note));
     }
 
     [Fact]

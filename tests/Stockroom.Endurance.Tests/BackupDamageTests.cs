@@ -1,3 +1,4 @@
+using Stockroom.Book.Entries;
 using Stockroom.Endurance.Tests.Books;
 using Stockroom.Endurance.Tests.Disks;
 using Stockroom.Storage;
@@ -58,7 +59,15 @@ public sealed class BackupDamageTests
 
     private static void Try(string what, string? passphrase, int trials, Func<byte[], Random, byte[]> damage)
     {
-        var (disk, head) = BookInMemory.Filled(Counts.Trial(8), transactions: 14, killed: false);
+        var (disk, _) = BookInMemory.Filled(Counts.Trial(8), transactions: 14, killed: false);
+        string head;
+        using (var book = BookInMemory.Open(disk))
+        {
+            var photo = new Attached { Container = book.Ledger.State.Present.First().Id, HappenedAt = StillClock.Now, Name = "photo.bin", Sha256 = "", Bytes = 0, MediaType = "" };
+            book.Attach("Ada", photo, [.. Enumerable.Range(0, 3_000).Select(n => (byte)(n * 7 % 251))]);
+            head = book.Ledger.HeadHash;
+        }
+
         BookBackup.Make(disk, BookInMemory.Folder, File, passphrase, new StillClock());
         var tally = new Tally(what);
         for (var trial = 0; trial < trials; trial++)

@@ -31,6 +31,10 @@ public sealed record MixFile(Mixture Mixture, RuleSet? Rules)
         {
             throw new BookRefusal($"the file is not JSON: line {(e.LineNumber ?? 0) + 1}, place {(e.BytePositionInLine ?? 0) + 1}", e);
         }
+        catch (InvalidOperationException e)
+        {
+            throw new BookRefusal("a text in the file holds half a character (such as \\uD800 alone); write it whole", e);
+        }
     }
 
     /// <summary>Reads liquid, solid or gas.</summary>

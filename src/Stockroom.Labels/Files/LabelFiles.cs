@@ -26,11 +26,29 @@ internal static class LabelFiles
     {
         try
         {
+            CheckTexts(text);
             return JsonDocument.Parse(text);
+        }
+        catch (InvalidOperationException e)
+        {
+            throw new LabelException($"{file}: a text in it holds half a character (such as \\uD800 alone); write it whole", e);
         }
         catch (JsonException e)
         {
             throw new LabelException($"{file}: not JSON, line {(e.LineNumber ?? 0) + 1}: {e.Message.Split(" LineNumber")[0].TrimEnd('.')}", e);
+        }
+    }
+
+    // Half a character written as an escape is found only when its text is taken.
+    private static void CheckTexts(string text)
+    {
+        var reader = new Utf8JsonReader(System.Text.Encoding.UTF8.GetBytes(text));
+        while (reader.Read())
+        {
+            if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName)
+            {
+                _ = reader.GetString();
+            }
         }
     }
 

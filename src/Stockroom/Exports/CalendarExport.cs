@@ -44,6 +44,7 @@ internal static class CalendarExport
 
     private static string Short(string what) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(what)).AsSpan(0, 6));
 
-    // Control characters have no place in iCalendar text but for the line end, which is escaped (RFC 5545, 3.3.11).
-    private static string Plain(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+    // Control characters have no place in iCalendar text but for the line end, which is escaped (RFC 5545, 3.3.11); other
+    // programs part lines at U+2028, and a mark that steers the direction of text would go on behind it.
+    private static string Plain(string text) => string.Concat(text.EnumerateRunes().Select(r => Verbs.ShownText.IsHidden(r) ? " " : r.ToString()));
 }

@@ -12,7 +12,7 @@ internal static class ContentLines
 
     public static string Folded(string text)
     {
-        var lines = text.ReplaceLineEndings("\n").Replace("\n ", "", StringComparison.Ordinal).Replace("\n\t", "", StringComparison.Ordinal);
+        var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace("\n ", "", StringComparison.Ordinal).Replace("\n\t", "", StringComparison.Ordinal);
         var folded = new StringBuilder(text.Length + 64);
         foreach (var line in lines.Split('\n', StringSplitOptions.RemoveEmptyEntries))
         {

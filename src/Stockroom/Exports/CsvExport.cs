@@ -35,7 +35,7 @@ internal static class CsvExport
         [
             c.Id.ToString(), Text(c.ContentName), c.IsOrphan ? "yes" : "no", Net(c), Text(c.Quantity), Text(c.PlaceId), Text(h.PlaceWords), Text(PlaceRows.StepsOf(state, c.PlaceId)),
             Text(c.Vessel), Text(c.Closure), Text(c.Cover?.Name), Number(c.Cover?.DepthMillimetres), Day(c.Cover?.Since), Day(c.Cover?.DepthOn), Text(c.Packing),
-            Day(c.ReceivedOn), Day(c.OpenedOn), Day(c.SealedOn), Text(c.HandsOff), Lot.WordOf(c.Lot.How), Text(c.Lot.Origin), Text(c.Lot.Supplier), Text(c.Lot.Batch),
+            Day(c.ReceivedOn), Day(c.OpenedOn), Day(c.SealedOn), Text(c.HandsOff), Text(c.Pinned), Lot.WordOf(c.Lot.How), Text(c.Lot.Origin), Text(c.Lot.Supplier), Text(c.Lot.Batch),
             c.Lot.From?.ToString() ?? "", Day(c.Lot.MadeOn), Text(c.Lot.Note), Text(Composition(c)), c.State?.ToString().ToLowerInvariant() ?? "", Text(c.Seen), Text(c.FoundBy),
             Number(c.Density?.GramsPerMillilitre), Text(c.Density?.Source), Number(c.TareGrams), Number(c.LastGrossGrams), Day(c.LabelPrintedOn),
             Text(h.Label.SignalWord), string.Join(' ', h.Label.HazardStatements.Select(s => s.Code)),
@@ -45,8 +45,11 @@ internal static class CsvExport
     private static string[] Cells(Place p) =>
     [
         Text(p.Id), Text(p.Name), p.Kind.Word, Text(p.Inside), Number(p.Limits.Position), Number(p.Limits.HeightMetres),
-        p.Limits.LeakTight switch { true => "yes", false => "no", _ => "" }, Number(p.Limits.MeanCelsius), Number(p.Limits.MinCelsius), Number(p.Limits.MaxCelsius),
-        Number(p.Limits.SwingKelvin), Number(p.Limits.MaxLoadKilograms), Number(p.Limits.MaxContainers), Text(p.Note),
+        YesNo(p.Limits.LeakTight), Number(p.Limits.MeanCelsius), Number(p.Limits.MinCelsius), Number(p.Limits.MaxCelsius),
+        Number(p.Limits.SwingKelvin), Number(p.Limits.MaxLoadKilograms), Number(p.Limits.MaxContainers),
+        Number(p.Limits.SeasonalSwingKelvin), Number(p.Limits.WarmestMonth), p.Limits.Light is { } light ? PlaceLimits.WordOf(light) : "", Number(p.Limits.MaxLitres),
+        Number(p.Limits.MaxFlammableLitres), Number(p.Limits.AirChangesPerHour), YesNo(p.Limits.HasDoor), YesNo(p.Limits.IsLocked), YesNo(p.Limits.IsWooden),
+        YesNo(p.Limits.IsNearHeat), YesNo(p.Limits.IsForFlammables), Text(p.Note),
     ];
 
     // An amount that reads like one and was never booked as a mass says so, or it would be booked on the way back.
@@ -59,6 +62,8 @@ internal static class CsvExport
     private static string Text(string? text) => FormulaGuard.Put(text ?? "");
 
     private static string Number(decimal? number) => number?.ToString("0.############################", CultureInfo.InvariantCulture) ?? "";
+
+    private static string YesNo(bool? flag) => flag switch { true => "yes", false => "no", _ => "" };
 
     private static string Day(DateOnly? day) => day?.Iso() ?? "";
 

@@ -8,6 +8,9 @@ internal sealed class ColumnMap
 {
     private const string LeftOut = "-";
 
+    // Shorter words are too near to each other to tell a slip from another word.
+    private const int ShortestMistyped = 6;
+
     private static readonly string[] Units = ["mg", "g", "kg", "ml", "l"];
     private static readonly string[] QuantityHeaders = ["amount", "quantity", "volume", "mass", "weight", "size", "qty"];
 
@@ -26,6 +29,9 @@ internal sealed class ColumnMap
 
     /// <summary>The cell of a field; empty where there is none.</summary>
     public string Cell(CsvRow row, string field) => _columns.TryGetValue(field, out var at) && at < row.Cells.Count ? row.Cells[at] : "";
+
+    /// <summary>The header of a field's column; the field itself where it has none.</summary>
+    public string HeaderOf(string field) => _columns.TryGetValue(field, out var at) ? _header[at].Trim() : field;
 
     /// <summary>Number of columns of the header.</summary>
     public int Count => _header.Length;
@@ -95,7 +101,7 @@ internal sealed class ColumnMap
     {
         var header = _header[column];
         var near = NearestNames.To(header, fields.Where(f => !Has(f.Name)).SelectMany(f => f.Headers.Append(f.Name)).Where(n => n.Length > 4), 1);
-        if (ImportField.Plain(header).Length > 4 && near.Count > 0)
+        if (ImportField.Plain(header).Length >= ShortestMistyped && near.Count > 0)
             throw new DocumentException(line, $"the column '{header}' is not known and looks like '{near[0]}'; say --map \"{header}={fields.First(f => f.IsCalled(near[0])).Name}\", or --map \"{header}=-\" to leave it out");
         Unused.Add(header);
     }

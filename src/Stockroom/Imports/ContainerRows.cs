@@ -25,7 +25,7 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
         row.CheckWidth();
         var id = row.Text("id") is { } typed ? BookAccess.Id(typed) : state.NewId(taken);
         var received = row.Day("received") ?? today;
-        var catalogue = state.Catalogue();
+        var catalogue = state.OwnSubstances.Count > 0 ? state.Catalogue() : SubstanceCatalogue.Default;
         var receipt = Receipt(row, id, received, place.Id, catalogue);
         var happenings = Happenings(row, receipt, received).OrderBy(e => e.HappenedOn).ToList();
         return [WithCover(row, receipt, received), .. happenings];
@@ -162,6 +162,8 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
             yield return new Sealed { Container = id, HappenedAt = At(closed) };
         if (row.Day("label_printed") is { } printed)
             yield return new LabelPrinted { Container = id, HappenedAt = At(printed) };
+        if (row.Text("pinned") is { } pinned)
+            yield return new Marked { Container = id, HappenedAt = At(today), Pinned = true, Reason = pinned };
         if (row.Text("hands_off") is { } reason)
             yield return new Marked { Container = id, HappenedAt = At(today), HandsOff = true, Reason = reason };
     }

@@ -61,7 +61,7 @@ internal sealed class ImportRow(ColumnMap map, CsvRow row)
         var other => throw Wrong(field, $"'{other}' is neither yes nor no"),
     };
 
-    public BookRefusal Wrong(string field, string problem) => new($"column {field}: {problem}");
+    public BookRefusal Wrong(string field, string problem) => new($"column {map.HeaderOf(field)}: {problem}");
 
     /// <summary>Refuses a row that has more cells than the header has columns.</summary>
     public void CheckWidth()

@@ -34,6 +34,17 @@ internal static class PlaceRows
                 SwingKelvin = row.Number("daily_swing_k"),
                 MaxLoadKilograms = row.Number("max_load_kg"),
                 MaxContainers = row.Whole("max_containers"),
+                SeasonalSwingKelvin = row.Number("seasonal_swing_k"),
+                WarmestMonth = row.Whole("warmest_month"),
+                Light = row.Text("light") is { } light ? PlaceLimits.ParseLight(light) : null,
+                MaxLitres = row.Number("max_l"),
+                MaxFlammableLitres = row.Number("max_flammable_l"),
+                AirChangesPerHour = row.Number("air_changes_per_h"),
+                HasDoor = row.YesNo("door"),
+                IsLocked = row.YesNo("locked"),
+                IsWooden = row.YesNo("wooden"),
+                IsNearHeat = row.YesNo("near_heat"),
+                IsForFlammables = row.YesNo("for_flammables"),
             },
         };
     }

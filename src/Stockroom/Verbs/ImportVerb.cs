@@ -19,7 +19,7 @@ internal sealed class ImportVerb : IVerb
 
     public Command Build(Surroundings around)
     {
-        var file = new Argument<string>("FILE") { Description = "FILE.csv: a list whose first line names the columns, as 'export' writes it or as a spreadsheet has it; FILE.json: a book that 'export' wrote" };
+        var file = new Argument<string?>("FILE") { Arity = ArgumentArity.ZeroOrOne, Description = "FILE.csv: a list whose first line names the columns, as 'export' writes it or as a spreadsheet has it; FILE.json: a book that 'export' wrote" };
         var dry = new Option<bool>("--dry-run") { Description = "Write nothing; say what would be booked" };
         var map = new Option<string[]>("--map") { Description = "What a column stands for: \"Fundort=origin\"; \"COLUMN=-\" leaves it out. Fields are the columns that 'export' writes, and note", HelpName = "COLUMN=FIELD", Arity = ArgumentArity.OneOrMore, AllowMultipleArgumentsPerToken = true };
         var book = BookAccess.BookOption();
@@ -28,9 +28,9 @@ internal sealed class ImportVerb : IVerb
         var command = new Command(Name, Summary) { file, dry, map, by, book, json };
         command.SetAction(p =>
         {
-            var path = p.GetRequiredValue(file);
+            var (path, maps) = Words(p.GetValue(file), p.GetValue(map) ?? []);
             var answer = new ImportAnswer(around, path, p.GetValue(dry), p.GetValue(json));
-            var stated = (p.GetValue(map) ?? []).Select(Stated).ToList();
+            var stated = maps.Select(Stated).ToList();
             return Path.GetExtension(path).ToLowerInvariant() switch
             {
                 ".csv" => List(path, p.GetValue(book), p.GetValue(by) is { Length: > 0 } name ? name : around.User, stated, answer, around),
@@ -80,6 +80,14 @@ internal sealed class ImportVerb : IVerb
             return answer.Refuse(e.Faults);
         }
     }
+
+    // "--map A=b FILE": the words that follow --map are taken for more of it.
+    private static (string Path, string[] Maps) Words(string? file, string[] maps) => (file, maps) switch
+    {
+        ({ } path, _) => (path, maps),
+        (null, [.. var before, var last]) when !last.Contains('=', StringComparison.Ordinal) => (last, before),
+        _ => throw RefusedException.Words("a file is needed: import FILE.csv or FILE.json"),
+    };
 
     private static (string Column, string Field) Stated(string words)
     {

@@ -72,6 +72,20 @@ public sealed partial class PdfRendererTests
         Assert.Equal((40 - 20) * PointsPerMm, letters[0].StartBaseLine.Y, 2);
     }
 
+    // What ends a string, a text object or a stream of a PDF (ISO 32000-1, 7.3.4) is only drawn.
+    [Fact]
+    public void PdfText_HoldingThePdfsOwnSigns_IsDrawnAsItStands()
+    {
+        const string Hostile = "a) Tj ET endstream endobj <</S /JavaScript /JS (app.alert(1))>> \\) %% xref";
+        var text = Samples.Gold with { Title = Hostile, Details = [new Detail("Place", Hostile + "\u001B[2J\u202E")] };
+        using var pdf = PdfDocument.Open(Bytes(LabelSheet.Render([text], LabelStocks.Load().Named("a4-1x2")).Pages));
+        var read = Geometry.Solid(string.Concat(pdf.GetPage(1).Letters.Select(l => l.Value)));
+        Assert.Contains(Geometry.Solid(Hostile), read, StringComparison.Ordinal);
+        Assert.DoesNotContain(read, char.IsControl);
+        Assert.DoesNotContain('\u202E', read);
+        Assert.Equal(1, pdf.NumberOfPages);
+    }
+
     [Fact]
     public void Document_HasTitleLanguageAndPageSize()
     {

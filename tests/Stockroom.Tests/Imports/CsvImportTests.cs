@@ -28,7 +28,7 @@ public sealed class CsvImportTests : IDisposable
 
     [Theory]
     [InlineData("content,amount,place\nacetone,20 mL,left-shelf\nbrommine,1 g,left-shelf\n", 3, "'brommine' is not in the catalogue; nearest: bromine")]
-    [InlineData("content,amount,place\nacetone,20,left-shelf\n", 2, "column quantity: '20' has no unit")]
+    [InlineData("content,amount,place\nacetone,20,left-shelf\n", 2, "column amount: '20' has no unit")]
     [InlineData("content,amount,place\nacetone,\"1,5 kg\",left-shelf\n", 2, "the decimal sign is a point: 1.5 kg")]
     [InlineData("content,amount,place\nacetone,20 mL,left-shelv\n", 2, "there is no place 'left-shelv' in this book; nearest: left-shelf")]
     [InlineData("content,amount,place\nacetone,20 mL,\n", 2, "column place: is empty")]
@@ -113,6 +113,8 @@ public sealed class CsvImportTests : IDisposable
     {
         Import("Was,Wo,Wieviel,Farbe\nacetone,left-shelf,20 mL,clear\n", "--map", "Was=content", "Wo=place", "Wieviel=quantity", "--map", "Farbe=note").Done();
         Assert.Equal("20 mL", Show(_keeper.IdOf("acetone")).GetProperty("quantity").GetString());
+        File.WriteAllText(Path.Combine(_keeper.Folder, "list.csv"), "Was,Wo,Wieviel,Farbe\nwater,left-shelf,20 mL,clear\n");
+        Assert.Equal(0, _keeper.Run("import", "--map", "Was=content", "Wo=place", "Wieviel=quantity", "Farbe=-", Path.Combine(_keeper.Folder, "list.csv")).Code);
         Assert.Contains("there is no column 'Who'", Import("Was,Wo\nacetone,left-shelf\n", "--map", "Who=content").Json.GetProperty("refused")[0].GetProperty("because").GetString(), StringComparison.Ordinal);
         Assert.Contains("'contents' is not a field to map 'Was' to, nearest: content", Import("Was,Wo\nacetone,left-shelf\n", "--map", "Was=contents").Json.GetProperty("refused")[0].GetProperty("because").GetString(), StringComparison.Ordinal);
         Assert.Contains("is not COLUMN=FIELD", Run("a\n", "--map", "Was").Refused(2), StringComparison.Ordinal);

@@ -74,16 +74,40 @@ public sealed class ShownTextTests
         Assert.Equal(JsonValueKind.Object, keeper.Run("list", "--json").Json.ValueKind);
     }
 
-    private static string Poison(Keeper keeper)
+    // What would be an action or markup if it were not only drawn: PDF (ISO 32000-1, 12.6), SVG 1.1.
+    [Fact]
+    public void Label_HostileText_IsDrawnAndNothingElse()
+    {
+        using var keeper = Keeper.WithSmallBook();
+        var id = Poison(keeper, ") Tj ET endstream endobj << /S /JavaScript /JS (app.alert(1)) >> <script>alert(1)</script> ]]> &amp; \"' " + Hostile);
+        foreach (var ending in new[] { "pdf", "svg", "png" })
+        {
+            var file = Path.Combine(keeper.Folder, "label." + ending);
+            Assert.InRange(keeper.Run("label", id, "--stock", "a4-1x2", "--out", file).Code, 0, 1);
+            Assert.True(File.Exists(file), ending);
+        }
+
+        var pdf = System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(Path.Combine(keeper.Folder, "label.pdf")));
+        Assert.All((string[])["/JavaScript", "/JS", "/OpenAction", "/AA", "/Launch", "/URI", "/EmbeddedFile"], action => Assert.DoesNotContain(action, pdf, StringComparison.Ordinal));
+        var svg = System.Xml.Linq.XDocument.Load(Path.Combine(keeper.Folder, "label.svg"));
+        Assert.Contains("<script>alert(1)</script>", svg.Root!.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName is "script" or "a" or "foreignObject" or "image");
+        Assert.DoesNotContain(svg.Descendants().SelectMany(e => e.Attributes()), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain(svg.Root.Value.Where(c => c is not ('\n' or '\r')), c => ShownText.IsHidden(c) && !char.IsSurrogate(c));
+    }
+
+    private static string Poison(Keeper keeper) => Poison(keeper, Hostile);
+
+    private static string Poison(Keeper keeper, string hostile)
     {
         using var book = StockBookFolder.Open(keeper.Book, clock: keeper.Clock);
         var (id, now) = (book.Ledger.State.NewId(), keeper.Clock.GetLocalNow());
         book.Append(new Transaction(
-            "Ada" + Hostile[..20],
-            new Received { Container = id, HappenedAt = now, Content = Hostile, IsOrphan = true, Seen = Hostile, FoundBy = Hostile, Lot = new Lot { How = LotOrigin.Found, Origin = Hostile }, To = "left-shelf", Packing = Hostile, Note = Hostile },
-            new Marked { Container = id, HappenedAt = now, HandsOff = true, Reason = Hostile },
-            new PlaceLimited { Place = "left-shelf", HappenedAt = now, Name = Hostile },
-            new SubstanceStated { Name = "thinner", HappenedAt = now, State = "liquid", Source = "sheet" + Hostile, AsOf = "2026" }));
+            "Ada" + hostile[..20],
+            new Received { Container = id, HappenedAt = now, Content = hostile, IsOrphan = true, Seen = hostile, FoundBy = hostile, Lot = new Lot { How = LotOrigin.Found, Origin = hostile }, To = "left-shelf", Packing = hostile, Note = hostile },
+            new Marked { Container = id, HappenedAt = now, HandsOff = true, Reason = hostile },
+            new PlaceLimited { Place = "left-shelf", HappenedAt = now, Name = hostile },
+            new SubstanceStated { Name = "thinner", HappenedAt = now, State = "liquid", Source = "sheet" + hostile, AsOf = "2026" }));
         return id.ToString();
     }
 }

@@ -9,8 +9,8 @@ namespace Stockroom.Assessment.Losses;
 /// </summary>
 internal static class Climate
 {
-    // Up to a half-swing of 4 K two nodes are right to a thousandth even for a rate that trebles in 10 K.
-    private const double TwoNodesUpTo = 4;
+    // Up to a half-swing of 6 K two nodes are right to a thousandth even for a rate that trebles in 10 K.
+    private const double TwoNodesUpTo = 6;
 
     /// <summary>A mean over the day and a temperature of that day; all weigh the same.</summary>
     internal readonly record struct Moment(Temperature DayMean, Temperature At);

@@ -8,34 +8,38 @@ namespace Stockroom.Assessment.Losses;
 /// </summary>
 internal sealed class PureCourse
 {
-    private const int Panels = 8;
+    private const int Panels = 5;
     private const double Negligible = 0.01;
 
     private readonly double[] _kilograms;
-    private readonly Band<MassRate>[] _weighable;
-    private readonly Band<MassRate>[] _transmuted;
+    private readonly (double Weighable, double Transmuted)[,] _rates;
 
-    private PureCourse(double[] kilograms)
+    private PureCourse(LossCourse course, int steps)
     {
-        _kilograms = kilograms;
-        _weighable = new Band<MassRate>[kilograms.Length];
-        _transmuted = new Band<MassRate>[kilograms.Length];
-    }
-
-    public static PureCourse Follow(LossCourse course, double fineness = 1)
-    {
-        var steps = 2 * (int)Math.Ceiling(Panels / fineness);
-        var start = course.Start.Kilograms;
-        var pure = new PureCourse([.. Enumerable.Range(0, steps + 1).Select(i => start * Math.Pow(Trajectory.StopAt, (double)i / steps))]);
+        _kilograms = new double[steps + 1];
+        _rates = new (double, double)[steps + 1, 3];
         for (var i = 0; i <= steps; i++)
-            course.Rates([pure._kilograms[i]], pure._weighable.AsSpan(i, 1), pure._transmuted.AsSpan(i, 1));
-        return pure;
+        {
+            _kilograms[i] = course.Start.Kilograms * Math.Pow(Trajectory.StopAt, (double)i / steps);
+            course.Evaluate([_kilograms[i]]);
+            for (var end = BandEnd.Low; end <= BandEnd.High; end++)
+                _rates[i, (int)end] = course.Rates(0, end);
+
+            // Where next to nothing goes within centuries there is no course to follow.
+            if (i == 0 && Rate(0, BandEnd.High, 1000) * Trajectory.Horizon < Negligible * _kilograms[0])
+            {
+                _kilograms = [_kilograms[0]];
+                return;
+            }
+        }
     }
+
+    public static PureCourse Follow(LossCourse course, double fineness = 1) => new(course, 2 * (int)Math.Ceiling(Panels / fineness));
 
     public Trajectory At(BandEnd end, double pace)
     {
         var points = new List<Trajectory.Point>(_kilograms.Length) { new(0, _kilograms[0], Rate(0, end, pace)) };
-        if (points[0].Rate * Trajectory.Horizon < Negligible * _kilograms[0])
+        if (_kilograms.Length == 1 || points[0].Rate * Trajectory.Horizon < Negligible * _kilograms[0])
             return new Trajectory(points);
         var h = Math.Log(_kilograms[0] / _kilograms[^1]) / (_kilograms.Length - 1);
         var t = 0.0;
@@ -55,15 +59,8 @@ internal sealed class PureCourse
         return new Trajectory(points);
     }
 
-    private double Rate(int i, BandEnd end, double pace) => (pace * Pick(_weighable[i], end)) + Pick(_transmuted[i], end);
+    private double Rate(int i, BandEnd end, double pace) => (pace * _rates[i, (int)end].Weighable) + _rates[i, (int)end].Transmuted;
 
     // Seconds for each e-fold of the amount.
     private double Slowness(int i, BandEnd end, double pace) => _kilograms[i] / Rate(i, end, pace);
-
-    internal static double Pick(Band<MassRate> band, BandEnd end) => end switch
-    {
-        BandEnd.Low => band.Low.KilogramsPerSecond,
-        BandEnd.High => band.High.KilogramsPerSecond,
-        _ => band.Expected.KilogramsPerSecond,
-    };
 }

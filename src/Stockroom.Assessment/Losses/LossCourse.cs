@@ -18,6 +18,9 @@ internal enum BandEnd
 /// </summary>
 internal sealed class LossCourse
 {
+    // A way out that lets go less than this share of the whole is not followed.
+    private const double Negligible = 1e-4;
+
     private readonly Situation _situation;
     private readonly PropertyFacts _facts;
     private readonly List<Way> _ways = [];
@@ -40,6 +43,8 @@ internal sealed class LossCourse
             if (finding.Verdict != PathVerdict.Applies || finding.Role == PathRole.Strength || (path.Leaves.Count == 0 && finding.Barrier is null))
                 continue;
             if (weighable && finding.Role == PathRole.Transmuted)
+                continue;
+            if (finding.Barrier is null && path.Rate.High.KilogramsPerSecond < Negligible * network.Year.Total.High.KilogramsPerSecond)
                 continue;
             var warmth = new double[Parts.Count];
             for (var part = 0; part < warmth.Length; part++)

@@ -3,15 +3,21 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>
 /// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
 /// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
-/// lies below a ten-thousandth of the mass. Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
+/// lies below four ten-thousandths of the mass. Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
 /// </summary>
 internal sealed class MixtureCourse
 {
-    private const double Tolerance = 2e-4;
-    private const double FirstStep = 0.02;
+    private const double Tolerance = 4e-4;
+    private const double FirstStep = 0.04;
     private const double Negligible = 0.01;
     private const double Gone = 1e-9;
     private const int MostSteps = 400;
+
+    // Steps that move next to nothing and yet strain the tolerance, so often in a row, mean a balance that steps can only circle.
+    private const int Stalled = 3;
+    private const double Slowed = 0.01;
+    private const double Still = 1e-3;
+    private const double Strained = 0.05;
 
     private readonly LossCourse _course;
     private readonly BandEnd _end;
@@ -41,7 +47,8 @@ internal sealed class MixtureCourse
         if (rate * Trajectory.Horizon < Negligible * start)
             return new Trajectory(points);
         var dt = FirstStep * mass / rate;
-        for (var step = 0; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0; step++)
+        var stalled = 0;
+        for (var step = 0; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0 && stalled < Stalled; step++)
         {
             dt = Math.Min(dt, Trajectory.Horizon - t + 1);
             for (var i = 0; i < n; i++)
@@ -63,11 +70,15 @@ internal sealed class MixtureCourse
                 t += dt;
                 (mass, rate) = (Total(u), after);
                 points.Add(new Trajectory.Point(t, mass, rate));
+                stalled = rate < Slowed * points[0].Rate && rate * dt < Still * start && error > Strained * tolerance ? stalled + 1 : 0;
             }
 
             dt *= Math.Clamp(0.9 * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, 4);
         }
 
+        // In balance with the room's moisture: what was left then stays.
+        if (stalled >= Stalled)
+            points.Add(new Trajectory.Point(t + dt, mass, 0));
         return new Trajectory(points);
     }
 

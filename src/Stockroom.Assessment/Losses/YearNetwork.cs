@@ -22,53 +22,46 @@ internal sealed class YearNetwork
 
     public static YearNetwork Of(Situation situation, PropertyFacts facts)
     {
-        var atMean = LossNetwork.At(new LossState(situation, facts));
         if (Climate.IsSteady(situation))
-            return new YearNetwork(situation, atMean, atMean, new Fraction(0));
-        var moments = Climate.Moments(situation);
-        var networks = new LossNetwork[moments.Count];
-        for (var i = 0; i < networks.Length; i++)
-            networks[i] = LossNetwork.At(new LossState(situation, facts, situation.Content, situation.Amount, moments[i]));
-        return new YearNetwork(situation, Mean(atMean, networks, situation.Content.Parts), atMean, Swing(moments, networks));
-    }
-
-    // The logarithm of the rate over the cosine of the season, by the warmest and the coldest of the days that were looked at.
-    private static Fraction Swing(List<Climate.Moment> moments, LossNetwork[] networks)
-    {
-        var (coolest, warmest) = (moments[0].DayMean, moments[^1].DayMean);
-        if (coolest >= warmest)
-            return new Fraction(0);
-        var (cool, warm) = (0.0, 0.0);
-        for (var i = 0; i < networks.Length; i++)
         {
-            if (moments[i].DayMean == coolest)
-                cool += networks[i].Total.Expected.KilogramsPerSecond;
-            if (moments[i].DayMean == warmest)
-                warm += networks[i].Total.Expected.KilogramsPerSecond;
+            var steady = LossNetwork.At(new LossState(situation, facts));
+            return new YearNetwork(situation, steady, steady, new Fraction(0));
         }
 
-        var cosines = moments.Exists(m => m.DayMean > coolest && m.DayMean < warmest) ? Math.Sqrt(3) : Math.Sqrt(2);
-        return new Fraction(cool > 0 && warm > 0 ? Math.Log(warm / cool) / cosines : 0);
+        var moments = Climate.Moments(situation);
+        var networks = Array.ConvertAll(moments, m => LossNetwork.At(new LossState(situation, facts, situation.Content, situation.Amount, m)));
+        return new YearNetwork(situation, Mean(moments, networks, situation.Content.Parts), networks[1], Swing(situation, moments, networks));
     }
 
-    private static LossNetwork Mean(LossNetwork atMean, LossNetwork[] moments, IReadOnlyList<Part> parts)
+    // The logarithm of the rate for each kelvin, by the outer two moments, times the season's half-swing.
+    private static Fraction Swing(Situation situation, Climate.Moment[] moments, LossNetwork[] networks)
     {
-        var paths = new LossNetwork.PathRate[atMean.Paths.Count];
+        if (situation.SeasonalSwing.Kelvins <= 0)
+            return new Fraction(0);
+        var (cool, warm) = (networks[0].Total.Expected.KilogramsPerSecond, networks[2].Total.Expected.KilogramsPerSecond);
+        var apart = moments[2].At.Kelvin - moments[0].At.Kelvin;
+        return new Fraction(cool > 0 && warm > 0 ? Math.Log(warm / cool) / apart * situation.SeasonalSwing.Kelvins / 2 : 0);
+    }
+
+    private static LossNetwork Mean(Climate.Moment[] moments, LossNetwork[] networks, IReadOnlyList<Part> parts)
+    {
+        var paths = new LossNetwork.PathRate[networks[1].Paths.Count];
         for (var i = 0; i < paths.Length; i++)
-            paths[i] = Mean(i, atMean.Paths[i], moments, parts);
+            paths[i] = Mean(i, moments, networks, parts);
         return new LossNetwork(paths, parts);
     }
 
     // A way out that cannot be judged on a warm day cannot be judged for the year.
-    private static LossNetwork.PathRate Mean(int path, LossNetwork.PathRate atMean, LossNetwork[] moments, IReadOnlyList<Part> parts)
+    private static LossNetwork.PathRate Mean(int path, Climate.Moment[] moments, LossNetwork[] networks, IReadOnlyList<Part> parts)
     {
+        var atMean = networks[1].Paths[path];
         PathLoss? applies = null;
-        foreach (var moment in moments)
+        foreach (var network in networks)
         {
-            if (moment.Paths[path].Finding.Verdict == PathVerdict.Unknown)
-                return moment.Paths[path];
-            if (moment.Paths[path].Finding.Verdict == PathVerdict.Applies)
-                applies ??= moment.Paths[path].Finding;
+            if (network.Paths[path].Finding.Verdict == PathVerdict.Unknown)
+                return network.Paths[path];
+            if (network.Paths[path].Finding.Verdict == PathVerdict.Applies)
+                applies ??= network.Paths[path].Finding;
         }
 
         if (applies is null)
@@ -77,20 +70,20 @@ internal sealed class YearNetwork
         foreach (var part in parts)
         {
             var (low, expected, high) = (0.0, 0.0, 0.0);
-            foreach (var moment in moments)
+            for (var i = 0; i < networks.Length; i++)
             {
-                foreach (var leaving in moment.Paths[path].Leaves)
+                foreach (var leaving in networks[i].Paths[path].Leaves)
                 {
                     if (!ReferenceEquals(leaving.Part, part.Substance))
                         continue;
-                    low += leaving.Rate.Low.KilogramsPerSecond;
-                    expected += leaving.Rate.Expected.KilogramsPerSecond;
-                    high += leaving.Rate.High.KilogramsPerSecond;
+                    low += moments[i].Weight * leaving.Rate.Low.KilogramsPerSecond;
+                    expected += moments[i].Weight * leaving.Rate.Expected.KilogramsPerSecond;
+                    high += moments[i].Weight * leaving.Rate.High.KilogramsPerSecond;
                 }
             }
 
             if (high > 0)
-                leaves.Add(new Leaving(part.Substance, new Band<MassRate>(new(low / moments.Length), new(expected / moments.Length), new(high / moments.Length))));
+                leaves.Add(new Leaving(part.Substance, new Band<MassRate>(new(low), new(expected), new(high))));
         }
 
         return LossNetwork.PathRate.Of(atMean.Path, atMean.Finding.Verdict == PathVerdict.Applies ? atMean.Finding : applies, leaves);

@@ -19,7 +19,7 @@ internal static class ForecastBuilder
         {
             On = on,
             LossRate = null,
-            IsComplete = year.IsComplete || weighed?.Follows == true,
+            IsComplete = (year.IsComplete || weighed?.Follows == true) && Overfull.Why(situation, facts) is null,
             Paths = [.. year.Paths.Select(p => Show(p, year.Total.Expected, weighed))],
             Remaining = null,
             Reaches = [],

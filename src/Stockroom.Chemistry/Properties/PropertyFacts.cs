@@ -25,6 +25,7 @@ public sealed class PropertyFacts
     private readonly Lazy<MaterialResistanceTable> _resistances;
     private readonly Lazy<SealingTables> _sealing;
     private readonly Lazy<FreezingTable> _freezing;
+    private readonly Lazy<StrengthLimitTable> _strengthLimits;
 
     private readonly PropertyMemo<Fact<Pressure>> _pressures;
     private readonly PropertyMemo<Fact<Diffusivity>> _diffusions;
@@ -54,6 +55,7 @@ public sealed class PropertyFacts
         _resistances = new(() => MaterialResistanceTable.Read(catalogue));
         _sealing = new(() => SealingTables.Read(catalogue));
         _freezing = new(() => FreezingTable.Read(catalogue));
+        _strengthLimits = new(() => StrengthLimitTable.Read(catalogue));
     }
 
     /// <summary>The facts that come with the program.</summary>
@@ -107,6 +109,9 @@ public sealed class PropertyFacts
         _solutions.Value.Find(solute, component, strength, t);
 
     public Fact<Temperature> MeltingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.MeltingPoint, "melting point");
+
+    /// <summary>Null where none is published for the preparation.</summary>
+    public StrengthLimit? LeastStrength(Content content) => _strengthLimits.Value.Find(content.Name);
 
     /// <summary>When a solution freezes, crystallises or clouds on cooling; null where that is not known.</summary>
     public CoolingEvent? Freezing(Content solution) => _freezing.Value.Find(solution);

@@ -102,13 +102,14 @@ public sealed class LossPathPropertyTests
     [Fact]
     public void Temperature_BeyondTheFit_WidensTheBand()
     {
+        // Its fit begins at 295 K.
         double Width(double celsius)
         {
-            var rate = Forecast.Of(Bench.Of("toluene", 50, "glass reagent bottle 250 mL", "none", celsius), Bench.Facts, Bench.Day).LossRate!.Value;
+            var rate = Forecast.Of(Bench.Of("4-methylpentan-2-one", 50, "glass reagent bottle 250 mL", "none", celsius), Bench.Facts, Bench.Day).LossRate!.Value;
             return rate.High / rate.Low;
         }
 
-        Assert.True(Width(-60) > Width(20) * 1.02);
+        Assert.True(Width(-60) > Width(25) * 1.2);
     }
 
     [Theory]

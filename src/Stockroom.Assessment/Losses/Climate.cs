@@ -3,31 +3,34 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
-/// A place's year as two sinusoids, a slow one over the seasons and a quick one over the day. A mean over both is taken analytically at the
-/// nodes of Gauss and Chebyshev: exact for a rate that bends with temperature up to the third power (two nodes) or the fifth (three).
-/// Source: Abramowitz and Stegun, 25.4.38.
+/// A place's year as two sinusoids, a slow one over the seasons and a quick one over the day. A mean over both is taken analytically: by
+/// the three temperatures and weights of Gauss that belong to the sum of the two, exact for a rate that bends with temperature up to the
+/// fifth power. Source: Golub, Welsch, Math. Comp. 23 (1969) 221, for the moments of a sum of two arcsine laws.
 /// </summary>
 internal static class Climate
 {
-    // Up to a half-swing of 4 K two nodes are right to a thousandth even for a rate that trebles in 10 K.
-    private const double TwoNodesUpTo = 4;
+    /// <summary>A temperature, the mean of the day to which it belongs, and its weight.</summary>
+    internal readonly record struct Moment(Temperature DayMean, Temperature At, double Weight);
 
-    /// <summary>A mean over the day and a temperature of that day; all weigh the same.</summary>
-    internal readonly record struct Moment(Temperature DayMean, Temperature At);
+    // A swing of less than a hundredth of a kelvin is none.
+    private const double Least = 0.01;
 
-    public static bool IsSteady(Situation situation) => situation.DailySwing.Kelvins <= 0 && situation.SeasonalSwing.Kelvins <= 0;
+    public static bool IsSteady(Situation situation) => situation.DailySwing.Kelvins < Least && situation.SeasonalSwing.Kelvins < Least;
 
-    public static List<Moment> Moments(Situation situation)
+    /// <summary>Three moments, coolest first.</summary>
+    public static Moment[] Moments(Situation situation)
     {
-        var moments = new List<Moment>(9);
-        foreach (var season in Offsets(situation.SeasonalSwing.Kelvins / 2))
-        {
-            var mean = new Temperature(situation.Temperature.Kelvin + season);
-            foreach (var hour in Offsets(situation.DailySwing.Kelvins / 2))
-                moments.Add(new Moment(mean, new Temperature(mean.Kelvin + hour)));
-        }
+        var (season, day) = (situation.SeasonalSwing.Kelvins / 2, situation.DailySwing.Kelvins / 2);
+        var (a2, b2) = (season * season, day * day);
 
-        return moments;
+        // Second and fourth moment of a cos + b cos, the two angles even and independent.
+        var second = (a2 + b2) / 2;
+        var fourth = (3.0 / 8 * ((a2 * a2) + (b2 * b2))) + (6.0 / 4 * a2 * b2);
+        var (offset, weight) = (Math.Sqrt(fourth / second), second * second / (2 * fourth));
+        var seasonal = Math.Sqrt(a2 / (4 * weight));
+        Moment At(int sign, double share) =>
+            new(new Temperature(situation.Temperature.Kelvin + (sign * seasonal)), new Temperature(situation.Temperature.Kelvin + (sign * offset)), share);
+        return [At(-1, weight), At(0, 1 - (2 * weight)), At(1, weight)];
     }
 
     /// <summary>The coldest that a content gets: as said of the place, else by its mean and swings.</summary>
@@ -35,15 +38,6 @@ internal static class Climate
 
     /// <summary>The warmest that a content gets: as said of the place, else by its mean and swings.</summary>
     public static Temperature Warmest(Situation s) => Extreme(s.Warmest, s, 1);
-
-    internal static double[] Offsets(double half)
-    {
-        if (half <= 0)
-            return [0];
-        return half <= TwoNodesUpTo
-            ? [-half * Math.Sqrt(0.5), half * Math.Sqrt(0.5)]
-            : [-half * Math.Sqrt(0.75), 0, half * Math.Sqrt(0.75)];
-    }
 
     private static Temperature Extreme(Temperature? said, Situation s, int sign)
     {

@@ -11,7 +11,11 @@ public sealed record PathForecast(string Path, PathVerdict Verdict, PathRole Rol
 public sealed record Reach(string Limit, Fraction Left, DateOnly? Low, DateOnly? Expected, DateOnly? High);
 
 /// <summary>What the strength of a decomposing part has become, as a share of that on the day it was filled.</summary>
-public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction> Left, DateOnly? HalfLow, DateOnly? HalfExpected, DateOnly? HalfHigh, string Because, Provenance Source);
+public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction> Left, DateOnly? HalfLow, DateOnly? HalfExpected, DateOnly? HalfHigh, string Because, Provenance Source)
+{
+    /// <summary>When it falls below use: below what is published for the preparation, or what the keeper set. Null where neither is known.</summary>
+    public Reach? BelowUse { get; init; }
+}
 
 /// <summary>What is in the air of the place at a steady state.</summary>
 public sealed record AirForecast(Band<MassConcentration> Concentration, Band<Fraction>? Share, ExposureLimit? Limit, Fraction? ShareOfLimit, Fraction? ShareOfLowerFlammableLimit);

@@ -12,14 +12,14 @@ internal static class ForecastBuilder
 
     public static Forecast Build(Situation situation, PropertyFacts facts, DateOnly on)
     {
-        var (year, atMean) = LossNetwork.OverTheYear(situation, facts);
-        var season = SeasonOf(situation, facts, year);
-        var weighed = WeighedForecast.Of(situation, Evidence.Of(situation, facts, year, atMean, season), year);
+        var network = YearNetwork.Of(situation, facts);
+        var year = network.Year;
+        var weighed = WeighedForecast.Of(situation, Evidence.Of(situation, facts, network), year);
         var forecast = new Forecast
         {
             On = on,
             LossRate = null,
-            IsComplete = year.IsComplete || weighed?.Follows == true,
+            IsComplete = (year.IsComplete || weighed?.Follows == true) && Overfull.Why(situation, facts) is null,
             Paths = [.. year.Paths.Select(p => Show(p, year.Total.Expected, weighed))],
             Remaining = null,
             Reaches = [],
@@ -29,48 +29,28 @@ internal static class ForecastBuilder
             Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],
         };
         if (weighed?.Follows == true)
-            return Followed(forecast, weighed.Start, facts, year, atMean, weighed);
-        return year.IsKnown ? ByPhysics(forecast, situation, facts, year, atMean, season) : forecast;
+            return Followed(forecast, weighed.Start, facts, network, weighed);
+        return year.IsKnown ? ByPhysics(forecast, situation, facts, network) : forecast;
     }
 
-    /// <summary>How the loss runs through the year, by how much faster the year's network is on a warm day than on a cold one.</summary>
-    internal static Season SeasonOf(Situation situation, PropertyFacts facts, LossNetwork year)
+    private static Forecast ByPhysics(Forecast forecast, Situation situation, PropertyFacts facts, YearNetwork network)
     {
-        if (situation.SeasonalSwing.Kelvins <= 0 || year.Total.Expected.KilogramsPerSecond <= 0)
-            return default;
-        var offset = situation.SeasonalSwing.Kelvins / 2 * Math.Sqrt(0.5);
-        var (cool, warm) = (RateAt(situation, facts, -offset), RateAt(situation, facts, offset));
-        return cool > 0 && warm > 0
-            ? new Season(new Fraction(Math.Log(warm / cool) / Math.Sqrt(2)), situation.AmountOn, situation.WarmestMonth)
-            : default;
-    }
-
-    private static double RateAt(Situation situation, PropertyFacts facts, double kelvins)
-    {
-        var t = new Temperature(situation.Temperature.Kelvin + kelvins);
-        return LossNetwork.At(new LossState(situation, facts, situation.Content, situation.Amount, new Climate.Moment(t, t))).Total.Expected.KilogramsPerSecond;
-    }
-
-    private static Forecast ByPhysics(Forecast forecast, Situation situation, PropertyFacts facts, LossNetwork year, LossNetwork atMean, Season season)
-    {
-        var course = new LossCourse(situation, facts, year, atMean);
+        var course = new LossCourse(situation, facts, network);
         return WithCourses(
-            forecast with { LossRate = year.Total, Air = AirForecasts.Of(situation, facts, year.Total) },
+            forecast with { LossRate = network.Year.Total, Air = AirForecasts.Of(situation, facts, network.Year.Total) },
             situation,
-            season,
-            new Band<Trajectory>(Trajectory.Follow(course, BandEnd.Low), Trajectory.Follow(course, BandEnd.Expected), Trajectory.Follow(course, BandEnd.High)));
+            network.SeasonFrom(situation.AmountOn),
+            Trajectory.Follow(course));
     }
 
-    private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, LossNetwork year, LossNetwork atMean, WeighedForecast weighed)
+    private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, YearNetwork network, WeighedForecast weighed)
     {
         var courses = weighed.Evidence.Scales
-            ? Paced(new LossCourse(start, facts, year, atMean), weighed.Evidence.Posterior.Factor)
+            ? Trajectory.Follow(new LossCourse(start, facts, network), weighed.Evidence.Posterior.Factor)
             : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
-        var season = weighed.Evidence.Scales ? SeasonOf(start, facts, year) : default;
+        var season = weighed.Evidence.Scales ? network.SeasonFrom(start.AmountOn) : default;
         return WithCourses(forecast with { LossRate = weighed.Rate, Air = AirForecasts.Of(start, facts, weighed.Rate) }, start, season, courses);
     }
-
-    private static Band<Trajectory> Paced(LossCourse course, Band<double> factor) => factor.Select(f => Trajectory.Follow(course, BandEnd.Expected, f));
 
     // Nothing is known of the way out: as much every day, as it was weighed.
     private static Trajectory Straight(Mass start, MassRate rate)

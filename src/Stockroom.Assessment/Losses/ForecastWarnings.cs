@@ -9,6 +9,8 @@ internal static class ForecastWarnings
     {
         foreach (var path in network.Paths.Where(p => p.Finding.Verdict == PathVerdict.Unknown))
             yield return $"{path.Path}: not counted; {path.Finding.Because}";
+        if (Overfull.Why(situation, facts) is { } overfull)
+            yield return overfull;
         if (situation.Content.WaterPercent is > 0 and < 100)
             yield return "a solution loses water as well: a mass that falls, or stays, does not tell its strength";
         if (HygroscopicContents.Why(situation) is { } taker)

@@ -14,36 +14,60 @@ internal enum BandEnd
 
 /// <summary>
 /// The rates of a content's parts as it dwindles. What a year's warmth makes of each way out is worked out once, at the start, and kept as
-/// a factor; level, headspace, composition and pressure follow the amount.
+/// a factor; level, headspace, composition and pressure follow the amount. Serves one thread at a time.
 /// </summary>
 internal sealed class LossCourse
 {
+    // A way out that lets go less than this share of the whole is not followed.
+    private const double Negligible = 1e-4;
+
     private readonly Situation _situation;
     private readonly PropertyFacts _facts;
-    private readonly List<ILossPath> _ways = [];
-    private readonly List<double[]> _warmth = [];
-    private readonly List<PathRole> _roles = [];
+    private readonly List<Way> _ways = [];
+    private readonly PathLoss[] _findings;
+    private readonly Reach[] _weighable;
+    private readonly Reach[] _transmuted;
 
     /// <summary>The course of a situation from its year's network.</summary>
     /// <param name="situation">Its amount is the start.</param>
     /// <param name="facts">What the tables say.</param>
-    /// <param name="year">Mean over the year.</param>
-    /// <param name="atMean">At the mean temperature.</param>
+    /// <param name="network">The year at its place.</param>
     /// <param name="weighable">True leaves out what a balance cannot show.</param>
-    public LossCourse(Situation situation, PropertyFacts facts, LossNetwork year, LossNetwork atMean, bool weighable = false)
+    public LossCourse(Situation situation, PropertyFacts facts, YearNetwork network, bool weighable = false)
     {
         (_situation, _facts) = (situation, facts);
         for (var i = 0; i < LossPaths.All.Count; i++)
         {
-            var finding = year.Paths[i].Finding;
-            if (finding.Verdict != PathVerdict.Applies || finding.Role == PathRole.Strength || (year.Paths[i].Leaves.Count == 0 && finding.Barrier is null))
+            var path = network.Year.Paths[i];
+            var finding = path.Finding;
+            if (finding.Verdict != PathVerdict.Applies || finding.Role == PathRole.Strength || (path.Leaves.Count == 0 && finding.Barrier is null))
                 continue;
             if (weighable && finding.Role == PathRole.Transmuted)
                 continue;
-            _ways.Add(LossPaths.All[i]);
-            _roles.Add(finding.Role);
-            _warmth.Add([.. Parts.Select(p => Warmth(p.Substance, year.Paths[i], atMean.Paths[i]))]);
+            if (finding.Barrier is null && path.Rate.High.KilogramsPerSecond < Negligible * network.Year.Total.High.KilogramsPerSecond)
+                continue;
+            var warmth = new double[Parts.Count];
+            for (var part = 0; part < warmth.Length; part++)
+                warmth[part] = Warmth(Parts[part].Substance, path, network.AtMean.Paths[i]);
+            _ways.Add(new Way(LossPaths.All[i], finding.Role, warmth));
         }
+
+        _findings = new PathLoss[_ways.Count];
+        _weighable = new Reach[Parts.Count];
+        _transmuted = new Reach[Parts.Count];
+    }
+
+    private sealed record Way(ILossPath Path, PathRole Role, double[] Warmth);
+
+    // Sums over the ways out of one part, kg/s and their squared reaches.
+    private record struct Reach(double Expected, double Below, double Above)
+    {
+        public readonly double At(BandEnd end) => end switch
+        {
+            BandEnd.Low => Math.Max(0, Expected - Math.Sqrt(Below)),
+            BandEnd.High => Expected + Math.Sqrt(Above),
+            _ => Expected,
+        };
     }
 
     public IReadOnlyList<Part> Parts => _situation.Content.Parts;
@@ -55,48 +79,76 @@ internal sealed class LossCourse
     /// <summary>True where nothing leaves at all.</summary>
     public bool IsStill => _ways.Count == 0;
 
-    /// <summary>The rate of each part, the mean of a year, at an amount and composition.</summary>
-    public void Rates(double[] masses, Span<Band<MassRate>> weighable, Span<Band<MassRate>> transmuted)
+    /// <summary>Works out the rates of all parts, the mean of a year, for an amount and composition.</summary>
+    public void Evaluate(ReadOnlySpan<double> kilograms)
     {
-        weighable.Clear();
-        transmuted.Clear();
-        var total = masses.Sum();
+        Array.Clear(_weighable);
+        Array.Clear(_transmuted);
+        var total = 0.0;
+        foreach (var m in kilograms)
+            total += m;
         if (total <= 0)
             return;
-        var content = IsPure ? _situation.Content : _situation.Content with { Parts = [.. Parts.Select((p, i) => p with { Percent = (decimal)(100 * masses[i] / total) })] };
-        var network = LossNetwork.At(new LossState(_situation, _facts, content, new Mass(total)), _ways);
-        for (var part = 0; part < masses.Length; part++)
+        var state = new LossState(_situation, _facts, IsPure ? _situation.Content : Mixed(kilograms, total), new Mass(total));
+        CoverBarrier? barrier = null;
+        for (var i = 0; i < _findings.Length; i++)
         {
-            if (masses[part] <= 0)
-                continue;
-            weighable[part] = Of(network, part, false);
-            transmuted[part] = Of(network, part, true);
+            _findings[i] = _ways[i].Path.Assess(state);
+            barrier ??= _findings[i].Barrier;
+        }
+
+        var slowed = barrier is null ? new Band<double>(1, 1, 1) : Slowed(barrier);
+        for (var i = 0; i < _findings.Length; i++)
+            Add(_ways[i], _findings[i], slowed);
+    }
+
+    /// <summary>Rate of a part in kg/s as last evaluated; the ways that a balance can show so many times faster.</summary>
+    public double Rate(int part, BandEnd end, double pace) => (pace * _weighable[part].At(end)) + _transmuted[part].At(end);
+
+    /// <summary>The same, apart: what a balance can show, and what it cannot.</summary>
+    public (double Weighable, double Transmuted) Rates(int part, BandEnd end) => (_weighable[part].At(end), _transmuted[part].At(end));
+
+    private void Add(Way way, PathLoss finding, Band<double> slowed)
+    {
+        var (low, middle, high) = way.Role == PathRole.Leak ? (slowed.Low, slowed.Expected, slowed.High) : (1, 1, 1);
+        var sums = way.Role == PathRole.Transmuted ? _transmuted : _weighable;
+        foreach (var leaving in finding.Leaves)
+        {
+            var part = IndexOf(leaving.Part);
+            var warmth = way.Warmth[part];
+            var expected = leaving.Rate.Expected.KilogramsPerSecond * warmth * middle;
+            var below = expected - (leaving.Rate.Low.KilogramsPerSecond * warmth * low);
+            var above = (leaving.Rate.High.KilogramsPerSecond * warmth * high) - expected;
+            ref var sum = ref sums[part];
+            sum = new Reach(sum.Expected + expected, sum.Below + (below * below), sum.Above + (above * above));
         }
     }
 
-    private Band<MassRate> Of(LossNetwork network, int part, bool transmuted)
+    private Band<double> Slowed(CoverBarrier barrier)
     {
-        var only = default(Band<MassRate>);
-        List<Band<MassRate>>? several = null;
-        var count = 0;
-        for (var i = 0; i < _ways.Count; i++)
+        var leak = BandMath.Linear(_findings.Where((_, i) => _ways[i].Role == PathRole.Leak).SelectMany(f => f.Leaves).Select(l => l.Rate));
+        var slow = barrier.Slow(leak);
+        double Share(MassRate s, MassRate l) => l.KilogramsPerSecond > 0 ? s / l : 1;
+        return new Band<double>(Share(slow.Low, leak.Low), Share(slow.Expected, leak.Expected), Share(slow.High, leak.High));
+    }
+
+    private Content Mixed(ReadOnlySpan<double> kilograms, double total)
+    {
+        var parts = new Part[kilograms.Length];
+        for (var i = 0; i < parts.Length; i++)
+            parts[i] = new Part(Parts[i].Substance, (decimal)(100 * kilograms[i] / total));
+        return _situation.Content with { Parts = parts };
+    }
+
+    private int IndexOf(Substance part)
+    {
+        for (var i = 0; i < Parts.Count; i++)
         {
-            if ((_roles[i] == PathRole.Transmuted) != transmuted)
-                continue;
-            foreach (var leaving in network.Paths[i].Leaves)
-            {
-                if (leaving.Part != Parts[part].Substance)
-                    continue;
-                var warmth = _warmth[i][part];
-                var rate = warmth == 1 ? leaving.Rate : leaving.Rate.Select(r => r * warmth);
-                if (count++ == 0)
-                    only = rate;
-                else
-                    (several ??= [only]).Add(rate);
-            }
+            if (ReferenceEquals(Parts[i].Substance, part))
+                return i;
         }
 
-        return several is null ? only : BandMath.Sum(several);
+        throw new ArgumentException($"{part.Name} is no part of {_situation.Content.Name}", nameof(part));
     }
 
     private static double Warmth(Substance part, LossNetwork.PathRate year, LossNetwork.PathRate atMean)
@@ -110,7 +162,7 @@ internal sealed class LossCourse
         var sum = 0.0;
         foreach (var leaving in path.Leaves)
         {
-            if (leaving.Part == part)
+            if (ReferenceEquals(leaving.Part, part))
                 sum += leaving.Rate.Expected.KilogramsPerSecond;
         }
 

@@ -1,5 +1,4 @@
 using Stockroom.Chemistry.Catalogue;
-using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses;
@@ -10,15 +9,18 @@ namespace Stockroom.Assessment.Losses;
 /// </summary>
 internal sealed class LossNetwork
 {
-    private LossNetwork(IReadOnlyList<PathRate> paths, IReadOnlyList<Part> parts)
-    {
-        Paths = paths;
-        Total = BandMath.Linear(parts.Select(p => BandMath.Sum(Of(p.Substance, _ => true))));
-        Weighable = BandMath.Linear(parts.Select(p => BandMath.Sum(Of(p.Substance, r => r != PathRole.Transmuted))));
-    }
+    private readonly IReadOnlyList<Part> _parts;
+    private Band<MassRate>? _total;
+    private Band<MassRate>? _weighable;
+
+    internal LossNetwork(IReadOnlyList<PathRate> paths, IReadOnlyList<Part> parts) => (Paths, _parts) = (paths, parts);
 
     /// <summary>One way out with its rate as a whole and part by part, the barrier counted.</summary>
-    internal sealed record PathRate(string Path, PathLoss Finding, Band<MassRate> Rate, IReadOnlyList<Leaving> Leaves);
+    internal sealed record PathRate(string Path, PathLoss Finding, Band<MassRate> Rate, IReadOnlyList<Leaving> Leaves)
+    {
+        public static PathRate Of(string path, PathLoss finding, IReadOnlyList<Leaving> leaves) =>
+            new(path, finding, leaves.Count switch { 0 => default, 1 => leaves[0].Rate, _ => BandMath.Linear(leaves.Select(l => l.Rate)) }, leaves);
+    }
 
     public IReadOnlyList<PathRate> Paths { get; }
 
@@ -31,16 +33,14 @@ internal sealed class LossNetwork
     /// Content that goes; strength lost is not in it. One closure lets all its parts through, so the ends of their bands go together; ways
     /// out of different kind are independent.
     /// </summary>
-    public Band<MassRate> Total { get; }
+    public Band<MassRate> Total => _total ??= Sum(true);
 
     /// <summary>The part of it that a balance can show.</summary>
-    public Band<MassRate> Weighable { get; }
+    public Band<MassRate> Weighable => _weighable ??= Sum(false);
 
-    public static LossNetwork At(LossState state) => At(state, LossPaths.All);
-
-    /// <summary>At one moment by some of the ways out only.</summary>
-    public static LossNetwork At(LossState state, IReadOnlyList<ILossPath> ways)
+    public static LossNetwork At(LossState state)
     {
+        var ways = LossPaths.All;
         var findings = new PathLoss[ways.Count];
         CoverBarrier? barrier = null;
         for (var i = 0; i < findings.Length; i++)
@@ -57,56 +57,41 @@ internal sealed class LossNetwork
             var leaves = findings[i].Leaves;
             if (barrier is not null && IsLeak(findings[i]))
                 leaves = [.. leaves.Select(l => l with { Rate = Scale(l.Rate, leak, slowed) })];
-            paths[i] = Rate(ways[i].Name, findings[i], leaves);
+            paths[i] = PathRate.Of(ways[i].Name, findings[i], leaves);
         }
 
         return new LossNetwork(paths, state.Content.Parts);
     }
 
-    /// <summary>The mean over a year at the place, and the network at the mean temperature from which it starts.</summary>
-    public static (LossNetwork Year, LossNetwork AtMean) OverTheYear(Situation situation, PropertyFacts facts)
+    private Band<MassRate> Sum(bool transmuted)
     {
-        var atMean = At(new LossState(situation, facts));
-        if (Climate.IsSteady(situation))
-            return (atMean, atMean);
-        var moments = Climate.Moments(situation).ConvertAll(m => At(new LossState(situation, facts, situation.Content, situation.Amount, m)));
-        var paths = atMean.Paths.Select((p, i) => Mean(p, moments.ConvertAll(m => m.Paths[i]), situation.Content.Parts));
-        return (new LossNetwork([.. paths], situation.Content.Parts), atMean);
-    }
-
-    // A way out that cannot be judged on a warm day cannot be judged for the year.
-    private static PathRate Mean(PathRate atMean, List<PathRate> moments, IReadOnlyList<Part> parts)
-    {
-        if (moments.Find(m => m.Finding.Verdict == PathVerdict.Unknown) is { } unknown)
-            return unknown;
-        if (moments.Find(m => m.Finding.Verdict == PathVerdict.Applies) is not { } applies)
-            return atMean;
-        var leaves = new List<Leaving>(parts.Count);
-        foreach (var part in parts)
+        var (low, expected, high) = (0.0, 0.0, 0.0);
+        foreach (var part in _parts)
         {
-            var sum = BandMath.Linear(moments.SelectMany(m => m.Leaves).Where(l => l.Part == part.Substance).Select(l => l.Rate));
-            if (sum.High.KilogramsPerSecond > 0)
-                leaves.Add(new Leaving(part.Substance, sum.Select(r => r / moments.Count)));
+            var sum = BandMath.Sum(Of(part.Substance, transmuted));
+            low += sum.Low.KilogramsPerSecond;
+            expected += sum.Expected.KilogramsPerSecond;
+            high += sum.High.KilogramsPerSecond;
         }
 
-        return Rate(atMean.Path, atMean.Finding.Verdict == PathVerdict.Applies ? atMean.Finding : applies.Finding, leaves);
+        return new Band<MassRate>(new(low), new(expected), new(high));
     }
 
-    private static PathRate Rate(string path, PathLoss finding, IReadOnlyList<Leaving> leaves) =>
-        new(path, finding, leaves.Count == 1 ? leaves[0].Rate : BandMath.Linear(leaves.Select(l => l.Rate)), leaves);
-
-    private IEnumerable<Band<MassRate>> Of(Substance part, Func<PathRole, bool> counts)
+    private List<Band<MassRate>> Of(Substance part, bool transmuted)
     {
+        var rates = new List<Band<MassRate>>(2);
         foreach (var path in Paths)
         {
-            if (path.Finding.Role == PathRole.Strength || !counts(path.Finding.Role))
+            if (path.Finding.Role == PathRole.Strength || (path.Finding.Role == PathRole.Transmuted && !transmuted))
                 continue;
             foreach (var leaving in path.Leaves)
             {
-                if (leaving.Part == part)
-                    yield return leaving.Rate;
+                if (ReferenceEquals(leaving.Part, part))
+                    rates.Add(leaving.Rate);
             }
         }
+
+        return rates;
     }
 
     private static bool IsLeak(PathLoss loss) => loss.Verdict == PathVerdict.Applies && loss.Role == PathRole.Leak;

@@ -7,8 +7,10 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>A situation at one moment: composition and amount as they are then, and what follows from them.</summary>
 public sealed class LossState
 {
-    private readonly Lazy<IReadOnlyList<Vapour>> _vapours;
-    private readonly Lazy<Pressure> _moisture;
+    private IReadOnlyList<Vapour>? _vapours;
+    private Pressure? _moisture;
+    private bool? _isGas;
+    private Density? _density;
 
     public LossState(Situation situation, PropertyFacts facts)
         : this(situation, facts, situation.Content, situation.Amount)
@@ -16,7 +18,7 @@ public sealed class LossState
     }
 
     public LossState(Situation situation, PropertyFacts facts, Content content, Mass amount)
-        : this(situation, facts, content, amount, new Climate.Moment(situation.Temperature, situation.Temperature))
+        : this(situation, facts, content, amount, new Climate.Moment(situation.Temperature, situation.Temperature, 1))
     {
     }
 
@@ -28,8 +30,6 @@ public sealed class LossState
         Facts = facts;
         Content = content;
         Amount = amount;
-        _vapours = new(() => Vapours.Over(content, Temperature, facts));
-        _moisture = new(() => (facts.VapourPressure(facts.Catalogue["water"], Temperature).Value ?? default) * situation.Humidity.Value);
     }
 
     public static Pressure Atmosphere => PhysicalConstants.StandardAtmosphere;
@@ -52,7 +52,7 @@ public sealed class LossState
 
     public Closure Closure => Situation.Closure;
 
-    public IReadOnlyList<Vapour> Vapour => _vapours.Value;
+    public IReadOnlyList<Vapour> Vapour => _vapours ??= Vapours.Over(Content, Temperature, Facts);
 
     /// <summary>
     /// What drives a vapour out at a temperature of its own: its partial pressure less that of the room. A dissolved gas never counts for
@@ -67,10 +67,10 @@ public sealed class LossState
     }
 
     /// <summary>True for a gas at the place's temperature.</summary>
-    public bool IsGas => Content.Pure is { } pure ? Facts.StateAt(pure, Temperature) == MatterState.Gas : Content.State == MatterState.Gas;
+    public bool IsGas => _isGas ??= Content.Pure is { } pure ? Facts.StateAt(pure, Temperature) == MatterState.Gas : Content.State == MatterState.Gas;
 
     /// <summary>Density of the liquid or solid; 1000 kg/m3 where it is not known, which only sets the height of the level.</summary>
-    public Density Density => Content.Density
+    public Density Density => _density ??= Content.Density
         ?? (Content.Pure is { } pure ? Facts.Density(pure, Temperature).Value : null)
         ?? new Density(1000);
 
@@ -99,5 +99,5 @@ public sealed class LossState
 
     /// <summary>Partial pressure of the same vapour in the room: the humidity for water, none else.</summary>
     public Pressure Outside(Substance gas) =>
-        gas.Name == "water" ? _moisture.Value : default;
+        gas.Name == "water" ? _moisture ??= (Facts.VapourPressure(gas, Temperature).Value ?? default) * Situation.Humidity.Value : default;
 }

@@ -1,101 +1,118 @@
-using Stockroom.Chemistry.Quantities;
-
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
-/// A content of several parts, stepped by the midpoint rule: no step takes more than a tenth of any part, nor moves the rate by a fifth, so
-/// that halving the steps moves nothing by half a per cent. A part that has become a trace fades in proportion to what is left of it and
-/// holds up no step.
+/// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
+/// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
+/// lies below four ten-thousandths of the mass. Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
 /// </summary>
-internal static class MixtureCourse
+internal sealed class MixtureCourse
 {
-    private const double Share = 0.1;
-    private const double Trace = 0.002;
-    private const double MostChange = 0.2;
+    private const double Tolerance = 4e-4;
+    private const double FirstStep = 0.04;
     private const double Negligible = 0.01;
+    private const double Gone = 1e-9;
+    private const int MostSteps = 400;
 
-    public static Trajectory Follow(LossCourse course, BandEnd end, double pace, double fineness)
+    // Steps that move next to nothing and yet strain the tolerance, so often in a row, mean a balance that steps can only circle.
+    private const int Stalled = 3;
+    private const double Slowed = 0.01;
+    private const double Still = 1e-3;
+    private const double Strained = 0.05;
+
+    private readonly LossCourse _course;
+    private readonly BandEnd _end;
+    private readonly double _pace;
+    private readonly double[] _kilograms;
+
+    private MixtureCourse(LossCourse course, BandEnd end, double pace)
     {
-        var mass = course.Parts.Select(p => course.Start.Kilograms * (double)p.Percent / 100).ToArray();
-        var start = mass.Sum();
-        var points = new List<Trajectory.Point>();
-        var (t, before) = (0.0, double.PositiveInfinity);
-        for (var step = 0; step < 2000; step++)
+        (_course, _end, _pace) = (course, end, pace);
+        _kilograms = new double[course.Parts.Count];
+    }
+
+    public static Trajectory Follow(LossCourse course, BandEnd end, double pace, double fineness) =>
+        new MixtureCourse(course, end, pace).Follow(Tolerance * fineness * fineness * fineness);
+
+    private Trajectory Follow(double tolerance)
+    {
+        var n = _kilograms.Length;
+        var (u, next, second) = (new double[n], new double[n], new double[n]);
+        var (k1, k2, k3, k4) = (new double[n], new double[n], new double[n], new double[n]);
+        for (var i = 0; i < n; i++)
+            u[i] = Math.Log(Math.Max(1e-300, _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100));
+        var rate = Slope(u, k1);
+        var start = Total(u);
+        var (t, mass) = (0.0, start);
+        var points = new List<Trajectory.Point> { new(0, start, rate) };
+        if (rate * Trajectory.Horizon < Negligible * start)
+            return new Trajectory(points);
+        var dt = FirstStep * mass / rate;
+        var stalled = 0;
+        for (var step = 0; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0 && stalled < Stalled; step++)
         {
-            var total = mass.Sum();
-            var rates = Rates(course, mass, end, pace);
-            points.Add(new Trajectory.Point(t, total, rates.Sum()));
-            if (total <= Trajectory.StopAt * start || t >= Trajectory.Horizon)
-                break;
-            if (rates.Sum() * Trajectory.Horizon < Negligible * start || Step(mass, rates, total, Share * fineness) is not { } seconds)
-                break;
-            seconds = Math.Min(Math.Min(seconds, 2.5 * before), Trajectory.Horizon - t);
-            var halfway = Advance(mass, mass, rates, seconds / 2);
-            var between = Rates(course, halfway, end, pace);
-            for (var halved = 0; halved < 8 && Change(rates, between) > MostChange * fineness; halved++)
+            dt = Math.Min(dt, Trajectory.Horizon - t + 1);
+            for (var i = 0; i < n; i++)
+                next[i] = u[i] + (0.5 * dt * k1[i]);
+            Slope(next, k2);
+            for (var i = 0; i < n; i++)
+                next[i] = u[i] + (0.75 * dt * k2[i]);
+            Slope(next, k3);
+            for (var i = 0; i < n; i++)
+                next[i] = u[i] + (dt * ((2.0 / 9 * k1[i]) + (1.0 / 3 * k2[i]) + (4.0 / 9 * k3[i])));
+            var after = Slope(next, k4);
+            for (var i = 0; i < n; i++)
+                second[i] = u[i] + (dt * ((7.0 / 24 * k1[i]) + (0.25 * k2[i]) + (1.0 / 3 * k3[i]) + (0.125 * k4[i])));
+            var error = Error(next, second) / mass;
+            if (error <= tolerance)
             {
-                seconds /= 2;
-                halfway = Advance(mass, mass, rates, seconds / 2);
-                between = Rates(course, halfway, end, pace);
+                (u, next) = (next, u);
+                (k1, k4) = (k4, k1);
+                t += dt;
+                (mass, rate) = (Total(u), after);
+                points.Add(new Trajectory.Point(t, mass, rate));
+                stalled = rate < Slowed * points[0].Rate && rate * dt < Still * start && error > Strained * tolerance ? stalled + 1 : 0;
             }
 
-            mass = Advance(mass, halfway, between, seconds);
-            before = seconds;
-            t += seconds;
+            dt *= Math.Clamp(0.9 * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, 4);
         }
 
+        // In balance with the room's moisture: what was left then stays.
+        if (stalled >= Stalled)
+            points.Add(new Trajectory.Point(t + dt, mass, 0));
         return new Trajectory(points);
     }
 
-    private static double[] Rates(LossCourse course, double[] mass, BandEnd end, double pace)
+    // Slopes of the logarithms; returns the rate of the whole in kg/s.
+    private double Slope(double[] u, double[] slope)
     {
-        var weighable = new Band<MassRate>[mass.Length];
-        var transmuted = new Band<MassRate>[mass.Length];
-        course.Rates(mass, weighable, transmuted);
-        var rates = new double[mass.Length];
-        for (var i = 0; i < rates.Length; i++)
-            rates[i] = (pace * PureCourse.Pick(weighable[i], end)) + PureCourse.Pick(transmuted[i], end);
-        return rates;
-    }
-
-    private static double? Step(double[] mass, double[] rates, double total, double share)
-    {
-        double? dt = null;
-        for (var i = 0; i < mass.Length; i++)
+        var total = 0.0;
+        for (var i = 0; i < u.Length; i++)
+            total += _kilograms[i] = Math.Exp(u[i]);
+        _course.Evaluate(_kilograms);
+        var rate = 0.0;
+        for (var i = 0; i < u.Length; i++)
         {
-            if (rates[i] <= 0 || mass[i] < Trace * total)
-                continue;
-            var own = share * mass[i] / rates[i];
-            dt = dt is { } d ? Math.Min(d, own) : own;
+            var own = _kilograms[i] > Gone * total ? _course.Rate(i, _end, _pace) : 0;
+            slope[i] = own > 0 ? -own / _kilograms[i] : 0;
+            rate += own;
         }
 
-        return dt;
+        return rate;
     }
 
-    // How much the whole rate moves over half a step; strong acids weaken fast and need short steps.
-    private static double Change(double[] at, double[] halfway)
+    private static double Total(double[] u)
     {
-        var (sum, moved) = (0.0, 0.0);
-        for (var i = 0; i < at.Length; i++)
-        {
-            sum += at[i];
-            moved += Math.Abs(at[i] - halfway[i]);
-        }
-
-        return sum > 0 ? moved / sum : 0;
+        var sum = 0.0;
+        foreach (var x in u)
+            sum += Math.Exp(x);
+        return sum;
     }
 
-    private static double[] Advance(double[] mass, double[] from, double[] rates, double seconds)
+    private static double Error(double[] a, double[] b)
     {
-        var total = from.Sum();
-        var after = new double[mass.Length];
-        for (var i = 0; i < mass.Length; i++)
-        {
-            after[i] = from[i] < Trace * total
-                ? (from[i] > 0 ? mass[i] * Math.Exp(-rates[i] / from[i] * seconds) : 0)
-                : Math.Max(0, mass[i] - (rates[i] * seconds));
-        }
-
-        return after;
+        var sum = 0.0;
+        for (var i = 0; i < a.Length; i++)
+            sum += Math.Abs(Math.Exp(a[i]) - Math.Exp(b[i]));
+        return sum;
     }
 }

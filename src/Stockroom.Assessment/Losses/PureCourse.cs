@@ -1,69 +1,106 @@
-using Stockroom.Chemistry.Quantities;
-
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
 /// A content of one part: how long it takes to fall from one amount to the next is the integral of 1/rate over the amount, taken by
-/// Simpson's rule on a logarithmic scale. One pass serves every end of the band and every pace.
+/// Simpson's rule on a logarithmic scale, panels split where a rate jumps (a gap that begins to breathe). One pass serves every end of the
+/// band and every pace.
 /// </summary>
 internal sealed class PureCourse
 {
-    private const int Panels = 8;
+    private const int Panels = 6;
+    private const int MostSplits = 5;
+    private const double Jump = 0.25;
     private const double Negligible = 0.01;
 
-    private readonly double[] _kilograms;
-    private readonly Band<MassRate>[] _weighable;
-    private readonly Band<MassRate>[] _transmuted;
+    private readonly LossCourse _course;
+    private readonly List<Node> _nodes = [];
 
-    private PureCourse(double[] kilograms)
+    private PureCourse(LossCourse course, int panels)
     {
-        _kilograms = kilograms;
-        _weighable = new Band<MassRate>[kilograms.Length];
-        _transmuted = new Band<MassRate>[kilograms.Length];
-    }
-
-    public static PureCourse Follow(LossCourse course, double fineness = 1)
-    {
-        var steps = 2 * (int)Math.Ceiling(Panels / fineness);
+        _course = course;
         var start = course.Start.Kilograms;
-        var pure = new PureCourse([.. Enumerable.Range(0, steps + 1).Select(i => start * Math.Pow(Trajectory.StopAt, (double)i / steps))]);
-        for (var i = 0; i <= steps; i++)
-            course.Rates([pure._kilograms[i]], pure._weighable.AsSpan(i, 1), pure._transmuted.AsSpan(i, 1));
-        return pure;
+        _nodes.Add(At(Math.Log(start)));
+
+        // Where next to nothing goes within centuries there is no course to follow.
+        if (_nodes[0].Rate(BandEnd.High, 1000) * Trajectory.Horizon < Negligible * start)
+            return;
+        var width = Math.Log(Trajectory.StopAt) / panels;
+        for (var i = 0; i < panels; i++)
+            Add(_nodes[^1], At(Math.Log(start) + ((i + 1) * width)), 0);
     }
+
+    public static PureCourse Follow(LossCourse course, double fineness = 1) => new(course, (int)Math.Ceiling(Panels / fineness));
 
     public Trajectory At(BandEnd end, double pace)
     {
-        var points = new List<Trajectory.Point>(_kilograms.Length) { new(0, _kilograms[0], Rate(0, end, pace)) };
-        if (points[0].Rate * Trajectory.Horizon < Negligible * _kilograms[0])
+        var first = _nodes[0];
+        var points = new List<Trajectory.Point>(_nodes.Count) { new(0, first.Kilograms, first.Rate(end, pace)) };
+        if (_nodes.Count == 1 || points[0].Rate * Trajectory.Horizon < Negligible * first.Kilograms)
             return new Trajectory(points);
-        var h = Math.Log(_kilograms[0] / _kilograms[^1]) / (_kilograms.Length - 1);
         var t = 0.0;
-        for (var i = 2; i < _kilograms.Length; i += 2)
+        for (var i = 2; i < _nodes.Count; i += 2)
         {
-            var (a, b, c) = (Slowness(i - 2, end, pace), Slowness(i - 1, end, pace), Slowness(i, end, pace));
+            var h = (_nodes[i - 2].Log - _nodes[i].Log) / 2;
+            var (a, b, c) = (_nodes[i - 2].Slowness(end, pace), _nodes[i - 1].Slowness(end, pace), _nodes[i].Slowness(end, pace));
 
             // The half panel by the parabola through the three points, so that every point lies on the curve.
             var half = h / 12 * ((5 * a) + (8 * b) - c);
             var whole = h / 3 * (a + (4 * b) + c);
-            if (!double.IsFinite(whole) || !double.IsFinite(half))
+            if (!double.IsFinite(whole) || half <= 0 || half >= whole)
+                (half, whole) = (h * (a + b) / 2, h * (a + (2 * b) + c) / 2);
+            if (!double.IsFinite(whole))
                 break;
-            points.Add(new(t + half, _kilograms[i - 1], Rate(i - 1, end, pace)));
-            points.Add(new(t += whole, _kilograms[i], Rate(i, end, pace)));
+            points.Add(new(t + half, _nodes[i - 1].Kilograms, _nodes[i - 1].Rate(end, pace)));
+            points.Add(new(t += whole, _nodes[i].Kilograms, _nodes[i].Rate(end, pace)));
         }
 
         return new Trajectory(points);
     }
 
-    private double Rate(int i, BandEnd end, double pace) => (pace * Pick(_weighable[i], end)) + Pick(_transmuted[i], end);
-
-    // Seconds for each e-fold of the amount.
-    private double Slowness(int i, BandEnd end, double pace) => _kilograms[i] / Rate(i, end, pace);
-
-    internal static double Pick(Band<MassRate> band, BandEnd end) => end switch
+    private void Add(Node from, Node to, int splits)
     {
-        BandEnd.Low => band.Low.KilogramsPerSecond,
-        BandEnd.High => band.High.KilogramsPerSecond,
-        _ => band.Expected.KilogramsPerSecond,
-    };
+        var middle = At((from.Log + to.Log) / 2);
+        if (splits < MostSplits && (Jumps(from, middle) || Jumps(middle, to)))
+        {
+            Add(from, middle, splits + 1);
+            Add(middle, to, splits + 1);
+            return;
+        }
+
+        _nodes.Add(middle);
+        _nodes.Add(to);
+    }
+
+    // A gentle slope may go with the amount itself (decay, a gas under its own pressure): that is a straight line on the scale of logarithms.
+    private static bool Jumps(Node a, Node b)
+    {
+        for (var end = BandEnd.Low; end <= BandEnd.High; end++)
+        {
+            var (x, y) = (a.Rate(end, 1), b.Rate(end, 1));
+            if (x > 0 && y > 0 && Math.Abs(Math.Log(x / y)) > Jump + (a.Log - b.Log))
+                return true;
+        }
+
+        return false;
+    }
+
+    private Node At(double log)
+    {
+        var kilograms = Math.Exp(log);
+        _course.Evaluate([kilograms]);
+        return new Node(log, kilograms, _course.Rates(0, BandEnd.Low), _course.Rates(0, BandEnd.Expected), _course.Rates(0, BandEnd.High));
+    }
+
+    private readonly record struct Node(
+        double Log, double Kilograms, (double Weighable, double Transmuted) Low, (double Weighable, double Transmuted) Expected, (double Weighable, double Transmuted) High)
+    {
+        public double Rate(BandEnd end, double pace)
+        {
+            var (weighable, transmuted) = end switch { BandEnd.Low => Low, BandEnd.High => High, _ => Expected };
+            return (pace * weighable) + transmuted;
+        }
+
+        /// <summary>Seconds for each e-fold of the amount.</summary>
+        public double Slowness(BandEnd end, double pace) => Kilograms / Rate(end, pace);
+    }
 }

@@ -1,4 +1,5 @@
 using Stockroom.Assessment.Losses.Paths;
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -31,9 +32,23 @@ internal static class StrengthForecasts
                 ForecastBuilder.Date(since, StrengthLaw.TimeTo(law, rate, half)),
                 ForecastBuilder.Date(since, StrengthLaw.TimeTo(law, slow, half)),
                 $"{(double)part.Percent:0.##} % {part.Substance.Name} at {situation.Temperature.Celsius:0} degrees C since {since:yyyy-MM-dd}; {law.Provenance.Locator}{outside}",
-                law.Provenance);
+                law.Provenance)
+            {
+                BelowUse = BelowUse(situation, facts, part, since, law, new Band<RateConstant>(slow, rate, fast)),
+            };
         }
 
         return null;
+    }
+
+    private static Reach? BelowUse(Situation situation, PropertyFacts facts, Part part, DateOnly since, DecompositionLaw law, Band<RateConstant> rate)
+    {
+        var published = facts.LeastStrength(situation.Content);
+        var least = situation.LeastStrength ?? (published?.Substance == part.Substance ? published?.Least : null);
+        if (least is not { } limit || limit.Value <= 0)
+            return null;
+        var left = new Fraction(Math.Min(1, limit.Percent / (double)part.Percent));
+        DateOnly? Day(RateConstant k) => ForecastBuilder.Date(since, left.Value >= 1 ? new Span(0) : StrengthLaw.TimeTo(law, k, left));
+        return new Reach($"{part.Substance.Name} below {limit.Percent:0.##} %", left, Day(rate.High), Day(rate.Expected), Day(rate.Low));
     }
 }

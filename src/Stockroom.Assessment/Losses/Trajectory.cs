@@ -21,16 +21,25 @@ internal sealed class Trajectory
     /// <summary>So much is left after so many seconds, and falls at that rate.</summary>
     internal readonly record struct Point(double Seconds, double Kilograms, double Rate);
 
-    /// <summary>The course at one end of the band; <paramref name="pace"/> times faster by every way that a balance can show.</summary>
-    /// <param name="course">The rates as the content dwindles.</param>
-    /// <param name="end">Which end of the band.</param>
-    /// <param name="pace">A factor on the leaks; 1 as the closure is taken to be.</param>
-    /// <param name="fineness">1, or less for finer steps.</param>
-    public static Trajectory Follow(LossCourse course, BandEnd end, double pace = 1, double fineness = 1)
+    /// <summary>Each end of the band for itself.</summary>
+    public static Band<Trajectory> Follow(LossCourse course, double fineness = 1) =>
+        Ends(course, fineness, [(BandEnd.Low, 1), (BandEnd.Expected, 1), (BandEnd.High, 1)]);
+
+    /// <summary>The expected course, so many times faster by every way that a balance can show.</summary>
+    public static Band<Trajectory> Follow(LossCourse course, Band<double> pace) =>
+        Ends(course, 1, [(BandEnd.Expected, pace.Low), (BandEnd.Expected, pace.Expected), (BandEnd.Expected, pace.High)]);
+
+    private static Band<Trajectory> Ends(LossCourse course, double fineness, ReadOnlySpan<(BandEnd End, double Pace)> ends)
     {
         if (course.IsStill || course.Start.Kilograms <= 0)
-            return new Trajectory([new Point(0, course.Start.Kilograms, 0)]);
-        return course.IsPure ? PureCourse.Follow(course, fineness).At(end, pace) : MixtureCourse.Follow(course, end, pace, fineness);
+        {
+            var still = new Trajectory([new Point(0, course.Start.Kilograms, 0)]);
+            return new Band<Trajectory>(still, still, still);
+        }
+
+        var pure = course.IsPure ? PureCourse.Follow(course, fineness) : null;
+        Trajectory At((BandEnd End, double Pace) e) => pure?.At(e.End, e.Pace) ?? MixtureCourse.Follow(course, e.End, e.Pace, fineness);
+        return new Band<Trajectory>(At(ends[0]), At(ends[1]), At(ends[2]));
     }
 
     public Mass Start => new(_points[0].Kilograms);

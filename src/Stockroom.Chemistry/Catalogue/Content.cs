@@ -40,7 +40,17 @@ public sealed record Content
     public decimal WaterPercent => PercentOf("water");
 
     /// <summary>Share of a substance in per cent by mass; 0 where it is not a part.</summary>
-    public decimal PercentOf(string substance) => Parts.Where(p => p.Substance.Name == substance).Sum(p => p.Percent);
+    public decimal PercentOf(string substance)
+    {
+        var sum = 0m;
+        foreach (var part in Parts)
+        {
+            if (part.Substance.Name == substance)
+                sum += part.Percent;
+        }
+
+        return sum;
+    }
 
     /// <summary>A single pure substance.</summary>
     public static Content Of(Substance substance) => new()

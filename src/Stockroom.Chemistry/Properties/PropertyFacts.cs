@@ -25,10 +25,22 @@ public sealed class PropertyFacts
     private readonly Lazy<MaterialResistanceTable> _resistances;
     private readonly Lazy<SealingTables> _sealing;
     private readonly Lazy<FreezingTable> _freezing;
+    private readonly Lazy<StrengthLimitTable> _strengthLimits;
+
+    private readonly PropertyMemo<Fact<Pressure>> _pressures;
+    private readonly PropertyMemo<Fact<Diffusivity>> _diffusions;
+    private readonly PropertyMemo<Fact<HenryConstant>> _dissolving;
+    private readonly PropertyMemo<Fact<Density>> _dense;
+    private readonly PropertyMemo<MatterState> _states;
 
     private PropertyFacts(SubstanceCatalogue catalogue)
     {
         Catalogue = catalogue;
+        _pressures = new((s, t) => _saturation!.Value.Of(s, t));
+        _diffusions = new((s, t) => _diffusivities!.Value.InAir(s, t));
+        _dissolving = new((s, t) => _henry!.Value.At(s, t));
+        _dense = new(ComputeDensity);
+        _states = new(ComputeState);
         _properties = new(() => PropertyTable.Read(catalogue));
         _saturation = new(() => new SaturationPressure(VapourPressureTable.Read(catalogue), _properties.Value));
         _densities = new(() => new Densities(LiquidDensityTable.Read(catalogue), _properties.Value));
@@ -43,6 +55,7 @@ public sealed class PropertyFacts
         _resistances = new(() => MaterialResistanceTable.Read(catalogue));
         _sealing = new(() => SealingTables.Read(catalogue));
         _freezing = new(() => FreezingTable.Read(catalogue));
+        _strengthLimits = new(() => StrengthLimitTable.Read(catalogue));
     }
 
     /// <summary>The facts that come with the program.</summary>
@@ -51,14 +64,16 @@ public sealed class PropertyFacts
     public SubstanceCatalogue Catalogue { get; }
 
     /// <summary>Vapour pressure over the pure solid or liquid.</summary>
-    public Fact<Pressure> VapourPressure(Substance substance, Temperature t) => _saturation.Value.Of(substance, t);
+    public Fact<Pressure> VapourPressure(Substance substance, Temperature t) => _pressures.Of(substance, t);
 
     public Fact<Density> LiquidDensity(Substance substance, Temperature t) => _densities.Value.Liquid(substance, t);
 
     public Fact<Density> SolidDensity(Substance substance) => _densities.Value.Solid(substance);
 
     /// <summary>Density in the state that the substance has at the temperature and one atmosphere.</summary>
-    public Fact<Density> Density(Substance substance, Temperature t) => StateAt(substance, t) switch
+    public Fact<Density> Density(Substance substance, Temperature t) => _dense.Of(substance, t);
+
+    private Fact<Density> ComputeDensity(Substance substance, Temperature t) => StateAt(substance, t) switch
     {
         MatterState.Gas => Densities.Gas(substance, t),
         MatterState.Liquid => LiquidDensity(substance, t),
@@ -66,7 +81,9 @@ public sealed class PropertyFacts
     };
 
     /// <summary>Solid, liquid or gas at one atmosphere, by melting and boiling point; else the state at room temperature.</summary>
-    public MatterState StateAt(Substance substance, Temperature t)
+    public MatterState StateAt(Substance substance, Temperature t) => _states.Of(substance, t);
+
+    private MatterState ComputeState(Substance substance, Temperature t)
     {
         var melting = Value(substance, PropertyKind.MeltingPoint);
         var boiling = Value(substance, PropertyKind.BoilingPoint);
@@ -83,15 +100,18 @@ public sealed class PropertyFacts
     public MolarMass? MolarMass(Substance substance) =>
         substance.MolarMass ?? (Value(substance, PropertyKind.VapourMolarMass) is { } m ? new MolarMass(m) : null);
 
-    public Fact<Diffusivity> DiffusivityInAir(Substance substance, Temperature t) => _diffusivities.Value.InAir(substance, t);
+    public Fact<Diffusivity> DiffusivityInAir(Substance substance, Temperature t) => _diffusions.Of(substance, t);
 
-    public Fact<HenryConstant> Henry(Substance substance, Temperature t) => _henry.Value.At(substance, t);
+    public Fact<HenryConstant> Henry(Substance substance, Temperature t) => _dissolving.Of(substance, t);
 
     /// <summary>Null where the tables do not list the solution; the caller then takes Henry's or Raoult's law.</summary>
     public Fact<Pressure>? SolutionPressure(Substance solute, Substance component, Fraction strength, Temperature t) =>
         _solutions.Value.Find(solute, component, strength, t);
 
     public Fact<Temperature> MeltingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.MeltingPoint, "melting point");
+
+    /// <summary>Null where none is published for the preparation.</summary>
+    public StrengthLimit? LeastStrength(Content content) => _strengthLimits.Value.Find(content.Name);
 
     /// <summary>When a solution freezes, crystallises or clouds on cooling; null where that is not known.</summary>
     public CoolingEvent? Freezing(Content solution) => _freezing.Value.Find(solution);

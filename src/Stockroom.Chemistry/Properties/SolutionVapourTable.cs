@@ -16,9 +16,9 @@ internal sealed class SolutionVapourTable
     {
     }
 
-    private readonly record struct Node(double Percent, double AtKelvin, double Pascals, double Slope, Spread Spread, Provenance Provenance)
+    private readonly record struct Node(double Percent, double AtKelvin, double LnPascals, double Slope, Spread Spread, Provenance Provenance)
     {
-        public double LnAt(Temperature t) => Math.Log(Pascals) - (Slope * ((1 / t.Kelvin) - (1 / AtKelvin)));
+        public double LnAt(Temperature t) => LnPascals - (Slope * ((1 / t.Kelvin) - (1 / AtKelvin)));
     }
 
     public static SolutionVapourTable Read(SubstanceCatalogue catalogue)
@@ -30,7 +30,7 @@ internal sealed class SolutionVapourTable
             if (!table._rows.TryGetValue(key, out var list))
                 table._rows[key] = list = [];
             list.Add(new Node(
-                row.Positive("percent"), row.Positive("at_k"), row.Positive("pascals"), row.Positive("slope_k"), Spread.OfPercent(row.Positive("spread_percent")), row.Provenance));
+                row.Positive("percent"), row.Positive("at_k"), Math.Log(row.Positive("pascals")), row.Positive("slope_k"), Spread.OfPercent(row.Positive("spread_percent")), row.Provenance));
         }
 
         foreach (var list in table._rows.Values)
@@ -46,7 +46,10 @@ internal sealed class SolutionVapourTable
         var percent = strength.Percent;
         if (list.Count == 1)
             return Single(list[0], percent, solute, component, t);
-        var i = Math.Clamp(list.FindIndex(n => n.Percent >= percent), 1, list.Count - 1);
+        var i = 0;
+        while (i < list.Count && list[i].Percent < percent)
+            i++;
+        i = Math.Clamp(i < list.Count ? i : -1, 1, list.Count - 1);
         if (percent > list[^1].Percent)
             i = list.Count - 1;
         var (a, b) = (list[i - 1], list[i]);

@@ -25,7 +25,9 @@ public static class Vapours
             return [new Vapour(pure, gas, facts.VapourPressure(gas, t))];
         }
 
-        var moles = content.Parts.Sum(Moles);
+        var moles = 0.0;
+        foreach (var part in content.Parts)
+            moles += Moles(part);
         var list = new List<Vapour>(content.Parts.Count);
         foreach (var part in content.Parts)
         {

@@ -34,6 +34,8 @@ internal static class ForecastJson
             WriteReach(json, reach.Limit, reach.Low, reach.Expected, reach.High);
         if (forecast.Strength is { } strength)
             WriteReach(json, $"half of the strength of {strength.Part} left", strength.HalfLow, strength.HalfExpected, strength.HalfHigh);
+        if (forecast.Strength?.BelowUse is { } below)
+            WriteReach(json, below.Limit, below.Low, below.Expected, below.High);
         if (forecast.Cover is { } cover)
             WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
         json.WriteEndArray();

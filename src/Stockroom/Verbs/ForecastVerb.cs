@@ -21,6 +21,7 @@ internal sealed class ForecastVerb : IVerb
     private readonly Option<string?> _cover = new("--cover") { Description = "Such as \"sulfuric acid 98%:10 mm\"", HelpName = "COVER[:DEPTH mm]" };
     private readonly Option<string?> _temperature = new("--temperature") { Description = "Mean temperature; else 20", HelpName = "C" };
     private readonly Option<string?> _swing = new("--swing") { Description = "Daily swing; else 0", HelpName = "K" };
+    private readonly Option<string?> _seasons = new("--seasonal-swing") { Description = "From the coolest to the warmest month, each by its mean; else 0", HelpName = "K" };
     private readonly Option<string?> _days = new("--days") { Description = "What is left after so many days; else a year", HelpName = "N" };
 
     public string Name => "forecast";
@@ -33,7 +34,7 @@ internal sealed class ForecastVerb : IVerb
         var json = BookAccess.JsonOption();
         var command = new Command(Name, Summary)
         {
-            _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _days, book, json,
+            _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _seasons, _days, book, json,
         };
         command.SetAction(p =>
         {
@@ -82,6 +83,7 @@ internal sealed class ForecastVerb : IVerb
             CoverDepth = depth is { } mm ? Length.FromMillimetres((double)mm) : null,
             Temperature = Kelvin(p),
             DailySwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_swing), "a swing in kelvin") ?? 0m)),
+            SeasonalSwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_seasons), "a swing in kelvin") ?? 0m)),
             Filled = today,
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
@@ -138,6 +140,8 @@ internal sealed class ForecastVerb : IVerb
             to.WriteLine($"{reach.Limit}: {Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
         if (forecast.Strength is { } strength)
             to.WriteLine($"strength: {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %), half on {Words.Day(strength.HalfExpected)}; {strength.Because}");
+        if (forecast.Strength?.BelowUse is { } below)
+            to.WriteLine($"{below.Limit}: {Words.Day(below.Expected)} ({Words.Day(below.Low)} to {Words.Day(below.High)})");
         if (forecast.Cover is { } cover)
             to.WriteLine($"cover: {cover.Because}");
         foreach (var path in forecast.Paths.Where(x => explain || x.Verdict == PathVerdict.Applies))

@@ -1,4 +1,5 @@
 using Stockroom.Assessment.Losses;
+using Stockroom.Assessment.Vessels;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -40,6 +41,20 @@ public sealed class CommonPracticeTests
         Assert.True(silica.LossRate!.Value.Low.KilogramsPerSecond > 0);
         Assert.True(silica.LossRate!.Value.High / silica.LossRate!.Value.Low >= 59);
         Assert.True(borosilicate.LossRate!.Value.High.KilogramsPerSecond > 0);
+    }
+
+    // Common practice: conc. sulfuric acid floats on bromine, keeps it dry, cuts the fuming of an open vessel; plastic caps fail with it.
+    [Fact]
+    public void Bromine_UnderConcentratedAcid_IsAsTheTradeKnows()
+    {
+        var bromine = Bench.Facts.Density(Bench.Content("bromine").Pure!, Temperature.FromCelsius(20)).Value!.Value;
+        Assert.True(Bench.Content("sulfuric acid 98%").Density < bromine);
+        Assert.Contains("dry", Bench.Ware.FindCover("sulfuric acid 98%")!.Serves, StringComparison.Ordinal);
+        var open = Bench.BromineUnder(null) with { Closure = Bench.Ware.FindClosure("none")! };
+        var covered = Bench.BromineUnder("sulfuric acid 98%") with { Closure = open.Closure };
+        Assert.True(Forecast.Of(covered, Bench.Facts, Bench.Day).LossRate!.Value.High < Forecast.Of(open, Bench.Facts, Bench.Day).LossRate!.Value.Low);
+        foreach (var plastic in (string[])["PP", "HDPE", "LDPE"])
+            Assert.NotEqual(ResistanceRating.Good, VesselFit.Resists(plastic, Bench.Content("bromine"), Bench.Facts).Rating);
     }
 
     // Common practice: warmth multiplies the loss; 10 K more than doubles that of a volatile liquid's pressure within two such steps.

@@ -137,6 +137,21 @@ public sealed class JsonShapeTests : IDisposable
         Assert.True(Left("2030-01-01") < Left("2027-01-01"));
     }
 
+    // The planted bottle: 51 g a year by four weighings, where its stopper should let go two.
+    [Fact]
+    public void Forecast_OfAWeighedBottle_FollowsTheWeighings()
+    {
+        var json = _keeper.Run("forecast", _keeper.IdOf("n-hexane"), "--json").Done().Json;
+        Has(json, "weighings", "prior_g_per_year", "alarm", "measured");
+        Has(json.GetProperty("measured"), "g_per_year", "weighings", "from", "to", "verdict", "because", "followed");
+        Assert.InRange(json.GetProperty("loss_g_per_year").GetProperty("expected").GetDouble(), 45, 57);
+        Assert.InRange(json.GetProperty("prior_g_per_year").GetProperty("expected").GetDouble(), 1, 5);
+        Assert.Equal("failing", json.GetProperty("measured").GetProperty("verdict").GetString());
+        Assert.Contains("fails", json.GetProperty("alarm").GetString(), StringComparison.Ordinal);
+        var unweighed = _keeper.Run("forecast", "MM451", "--json").Done().Json;
+        Assert.All((string[])["weighings", "prior_g_per_year", "alarm", "measured"], n => Assert.Equal(JsonValueKind.Null, unweighed.GetProperty(n).ValueKind));
+    }
+
     [Fact]
     public void Stocks_Json_GivesSizes()
     {

@@ -50,9 +50,11 @@ public sealed class Breathing : ILossPath
             return null;
         var expelled = state.Headspace.CubicMetres * ((swing / state.Temperature.Kelvin) + ((pWarm - pCool) / Math.Max(LossState.Atmosphere.Pascals - pWarm, 0.05 * LossState.Atmosphere.Pascals)) + Barometer);
         var leaves = new List<Leaving>();
-        foreach (var v in atWarm.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null))
+        foreach (var v in atWarm)
         {
-            var c = GasLaw.Concentration(state.Driving(v), state.Facts.MolarMass(v.Gas)!.Value, warm).KilogramsPerCubicMetre;
+            if (!v.Pressure.IsKnown || state.Facts.MolarMass(v.Gas) is not { } molarMass)
+                continue;
+            var c = GasLaw.Concentration(state.Driving(v), molarMass, warm).KilogramsPerCubicMetre;
             var rate = new MassRate(c * expelled / 86400);
             var band = Band.Around(rate, Model.And(v.Pressure.Spread));
             leaves.Add(new Leaving(v.Part, new Band<MassRate>(conducts.Low ? band.Low : default, conducts.Expected ? band.Expected : default, band.High)));
@@ -61,7 +63,13 @@ public sealed class Breathing : ILossPath
         return leaves;
     }
 
-    private static double Total(IReadOnlyList<Vapour> vapours) => vapours.Sum(v => v.Pressure.Value?.Pascals ?? 0);
+    private static double Total(IReadOnlyList<Vapour> vapours)
+    {
+        var sum = 0.0;
+        foreach (var v in vapours)
+            sum += v.Pressure.Value?.Pascals ?? 0;
+        return sum;
+    }
 
     private static bool Conducts(LossState state, Func<Band<Length>, Length> pick)
     {

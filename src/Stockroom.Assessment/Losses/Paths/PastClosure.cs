@@ -36,12 +36,20 @@ public sealed class PastClosure : ILossPath
 
     private static PathLoss OfVapour(LossState state)
     {
-        var known = state.Vapour.Where(v => v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null).ToList();
+        var known = new List<Vapour>(state.Vapour.Count);
+        foreach (var v in state.Vapour)
+        {
+            if (v.Pressure.IsKnown && state.Facts.MolarMass(v.Gas) is not null)
+                known.Add(v);
+        }
+
         if (known.Count == 0 && Involatile.Reason(state) is { } stays)
             return PathLoss.Absent(stays);
         if (known.Count == 0)
             return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason ?? $"the molar mass of {state.Vapour[0].Gas.Name} is not known" : "no part of the content has a vapour pressure in the tables");
-        var total = known.Sum(v => state.Driving(v).Pascals + state.Outside(v.Gas).Pascals);
+        var total = 0.0;
+        foreach (var v in known)
+            total += state.Driving(v).Pascals + state.Outside(v.Gas).Pascals;
         if (total < NilPascals)
             return PathLoss.Absent("its vapour pressure is below a billionth of a pascal");
         if (total >= LossState.Atmosphere.Pascals)

@@ -51,8 +51,9 @@ internal sealed class Evidence
     public required Func<Span, double, Mass> Lost { get; init; }
 
     /// <summary>Null where no two weighings compare.</summary>
-    public static Evidence? Of(Situation situation, PropertyFacts facts, LossNetwork year, LossNetwork atMean, Season season)
+    public static Evidence? Of(Situation situation, PropertyFacts facts, YearNetwork network)
     {
+        var year = network.Year;
         if (situation.Weighings.Count < 2)
             return null;
         var breathes = situation.Closure.Mechanism is ClosureMechanism.Gap or ClosureMechanism.Open;
@@ -63,7 +64,7 @@ internal sealed class Evidence
         var first = series.Points[0];
         var amount = new Mass(situation.Amount.Kilograms + situation.Draws.Where(d => d.On > first.On).Sum(d => d.Amount?.Kilograms ?? 0));
         var atFirst = situation with { Amount = amount.Kilograms > 0 ? amount : situation.Amount, AmountOn = first.On };
-        var course = GrossCourse.Of(atFirst, facts, year, atMean, season);
+        var course = GrossCourse.Of(atFirst, facts, network);
         var stepRange = Math.Max(0.5 * amount.Kilograms, 1e-3);
         var stray = situation.SeasonalSwing.Kelvins > 0 ? StrayInKnownSeasons : Stray;
         return year.IsKnown && course.Rate.Expected.KilogramsPerSecond > 0

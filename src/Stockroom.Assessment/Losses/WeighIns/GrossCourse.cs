@@ -28,12 +28,12 @@ internal sealed class GrossCourse
     public bool TakesUp => _moisture > 0;
 
     /// <summary>From the day of the first weighing.</summary>
-    public static GrossCourse Of(Situation atFirst, PropertyFacts facts, LossNetwork year, LossNetwork atMean, Season season)
+    public static GrossCourse Of(Situation atFirst, PropertyFacts facts, YearNetwork network)
     {
-        var course = new LossCourse(atFirst, facts, year, atMean, weighable: true);
+        var course = new LossCourse(atFirst, facts, network, weighable: true);
         var cover = Cover(atFirst, facts);
         return new GrossCourse(
-            Trajectory.Follow(course, BandEnd.Expected), season, BandMath.Sum([year.Weighable, cover]), cover.Expected.KilogramsPerSecond, HygroscopicContents.TakesUp(atFirst) ? Moisture(atFirst, facts) : 0);
+            Trajectory.Follow(course, new Band<double>(1, 1, 1)).Expected, network.SeasonFrom(atFirst.AmountOn), BandMath.Sum([network.Year.Weighable, cover]), cover.Expected.KilogramsPerSecond, HygroscopicContents.TakesUp(atFirst) ? Moisture(atFirst, facts) : 0);
     }
 
     /// <summary>Kilograms gone a time after the first weighing.</summary>

@@ -45,8 +45,7 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
     {
         if (situation.Weighings.Count < 2)
             return new SealVerdict(SealState.NotEnough, null, null, "two weighings are needed");
-        var (year, atMean) = LossNetwork.OverTheYear(situation, facts);
-        return Of(situation, Evidence.Of(situation, facts, year, atMean, ForecastBuilder.SeasonOf(situation, facts, year)));
+        return Of(situation, Evidence.Of(situation, facts, YearNetwork.Of(situation, facts)));
     }
 
     internal static SealVerdict Of(Situation situation, Evidence? evidence) => evidence is null

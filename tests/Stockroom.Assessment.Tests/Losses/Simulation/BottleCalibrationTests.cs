@@ -10,7 +10,7 @@ namespace Stockroom.Assessment.Tests.Losses.Simulation;
 /// </summary>
 public sealed class BottleCalibrationTests
 {
-    private static int Bottles => int.TryParse(Environment.GetEnvironmentVariable("STOCKROOM_BOTTLES"), out var n) ? n : 150;
+    private static int Bottles => int.TryParse(Environment.GetEnvironmentVariable("STOCKROOM_BOTTLES"), out var n) ? n : 100;
 
     private static readonly DateOnly Start = new(2024, 7, 1);
 

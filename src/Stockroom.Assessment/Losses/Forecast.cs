@@ -13,9 +13,6 @@ public sealed record Reach(string Limit, Fraction Left, DateOnly? Low, DateOnly?
 /// <summary>What the strength of a decomposing part has become, as a share of that on the day it was filled.</summary>
 public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction> Left, DateOnly? HalfLow, DateOnly? HalfExpected, DateOnly? HalfHigh, string Because, Provenance Source);
 
-/// <summary>What is in the air of the place at a steady state.</summary>
-public sealed record AirForecast(Band<MassConcentration> Concentration, Band<Fraction>? Share, ExposureLimit? Limit, Fraction? ShareOfLimit, Fraction? ShareOfLowerFlammableLimit);
-
 /// <summary>
 /// How fast a content leaves, by which ways, and what is left when. Rates are the mean of a year at the amount of the start, which is the
 /// last weighing where weighings compare; the days follow season, falling amount and changing composition. Low and High of every band are meant as 5 and 95

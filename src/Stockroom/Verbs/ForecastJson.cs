@@ -37,7 +37,7 @@ internal static class ForecastJson
         if (forecast.Cover is { } cover)
             WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
         json.WriteEndArray();
-        WriteAir(json, forecast.Air);
+        AirJson.Write(json, forecast.Air);
         WeighedJson.Write(json, forecast.Weighed);
         json.Texts("warnings", forecast.Warnings);
     }
@@ -64,16 +64,6 @@ internal static class ForecastJson
         json.DateOrNull("low", low);
         json.DateOrNull("expected", expected);
         json.DateOrNull("high", high);
-        json.WriteEndObject();
-    }
-
-    private static void WriteAir(Utf8JsonWriter json, AirForecast? air)
-    {
-        json.WriteStartObject("air");
-        json.NumberOrNull("ppm", air?.Share?.Expected.PartsPerMillion);
-        json.NumberOrNull("limit_ppm", air?.Limit?.Share?.PartsPerMillion);
-        json.NumberOrNull("share_of_limit", air?.ShareOfLimit?.Value);
-        json.NumberOrNull("share_of_lower_flammable_limit", air?.ShareOfLowerFlammableLimit?.Value);
         json.WriteEndObject();
     }
 }

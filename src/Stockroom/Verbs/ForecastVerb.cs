@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Stockroom.Assessment;
+using Stockroom.Assessment.Holdings;
 using Stockroom.Assessment.Intake;
 using Stockroom.Assessment.Losses;
 using Stockroom.Chemistry.Catalogue;
@@ -23,6 +24,8 @@ internal sealed class ForecastVerb : IVerb
     private readonly Option<string?> _swing = new("--swing") { Description = "Daily swing; else 0", HelpName = "K" };
     private readonly Option<string?> _days = new("--days") { Description = "What is left after so many days; else a year", HelpName = "N" };
 
+    private readonly AirOptions _air = new();
+
     public string Name => "forecast";
 
     public string Summary => "How fast a content leaves, by which ways, and what is left when";
@@ -35,6 +38,8 @@ internal sealed class ForecastVerb : IVerb
         {
             _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _days, book, json,
         };
+        foreach (var option in _air.All)
+            command.Add(option);
         command.SetAction(p =>
         {
             var (name, forecast) = p.GetValue(_content) is { } content
@@ -57,7 +62,7 @@ internal sealed class ForecastVerb : IVerb
         var holding = open.Stock.Of(BookAccess.Id(typed));
         if (holding.Situation is not { } situation)
             throw RefusedException.Input($"nothing can be forecast for {holding.Id} {holding.Content.Name}: {holding.SituationProblem}");
-        return ($"{holding.Id} {holding.Content.Name}", Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? around.Today));
+        return ($"{holding.Id} {holding.Content.Name}", Forecast.Of(AirOf.With(situation, AirOf.Cabinet(holding)), PropertyFacts.Default, p.GetValue(_on) ?? around.Today));
     }
 
     private Forecast WithoutBook(ParseResult p, Surroundings around)
@@ -86,7 +91,7 @@ internal sealed class ForecastVerb : IVerb
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
-        return Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
+        return Forecast.Of(_air.Around(situation, p), PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
     }
 
     private static Cover CoverCalled(string words, WareCatalogue wares)
@@ -152,6 +157,8 @@ internal sealed class ForecastVerb : IVerb
             to.WriteLine($"{path.Path}: {rate}{path.Because}{(path.Source is { } source ? $" [{source}]" : "")}");
         }
 
+        foreach (var line in AirJson.Lines(forecast.Air))
+            to.WriteLine(line);
         foreach (var warning in forecast.Warnings)
             to.WriteLine($"note: {warning}");
     }

@@ -8,7 +8,9 @@ namespace Stockroom.Assessment.Losses.Paths;
 /// </summary>
 public sealed class RadioactiveDecayPath : ILossPath
 {
-    public string Name => "radioactive decay";
+    internal const string PathName = "radioactive decay";
+
+    public string Name => PathName;
 
     public PathLoss Assess(LossState state)
     {

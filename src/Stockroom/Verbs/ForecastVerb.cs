@@ -7,6 +7,7 @@ using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 using Stockroom.Desk;
+using Stockroom.Plots;
 
 namespace Stockroom.Verbs;
 
@@ -25,6 +26,7 @@ internal sealed class ForecastVerb : IVerb
     private readonly Option<string?> _days = new("--days") { Description = "What is left after so many days; else a year", HelpName = "N" };
 
     private readonly AirOptions _air = new();
+    private readonly PlotOption _plot = new();
 
     public string Name => "forecast";
 
@@ -38,23 +40,30 @@ internal sealed class ForecastVerb : IVerb
         {
             _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _days, book, json,
         };
-        foreach (var option in _air.All)
+        foreach (var option in _air.All.Append(_plot.Option))
             command.Add(option);
         command.SetAction(p =>
         {
-            var (name, forecast) = p.GetValue(_content) is { } content
-                ? (content, WithoutBook(p, around))
+            var asked = _plot.Asked(p, p.GetValue(json));
+            var (name, situation, on, tare) = p.GetValue(_content) is { } content
+                ? WithoutBook(content, p, around)
                 : OfContainer(p, book, around);
+            var forecast = Forecast.Of(situation, PropertyFacts.Default, on);
+            if (asked is not null)
+                PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w => ForecastJson.WriteBody(w, forecast));
-            else
+            else if (asked != PlotOption.Terminal)
                 Print(around.Out, name, forecast, p.GetValue(_explain));
             return ExitCodes.Done;
         });
         return command;
     }
 
-    private (string Name, Forecast Forecast) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
+    private static (string Name, Situation Situation, DateOnly On, decimal? TareGrams) Of(Assessment.Holdings.Holding holding, Situation situation, DateOnly on) =>
+        ($"{holding.Id} {holding.Content.Name}", AirOf.With(situation, AirOf.Cabinet(holding)), on, holding.Container.TareGrams);
+
+    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
     {
         if (p.GetValue(_id) is not { } typed)
             throw RefusedException.Words("a container is needed: forecast ID; or, with no book, forecast --content NAME --amount AMOUNT --vessel VESSEL --closure CLOSURE");
@@ -62,12 +71,12 @@ internal sealed class ForecastVerb : IVerb
         var holding = open.Stock.Of(BookAccess.Id(typed));
         if (holding.Situation is not { } situation)
             throw RefusedException.Input($"nothing can be forecast for {holding.Id} {holding.Content.Name}: {holding.SituationProblem}");
-        return ($"{holding.Id} {holding.Content.Name}", Forecast.Of(AirOf.With(situation, AirOf.Cabinet(holding)), PropertyFacts.Default, p.GetValue(_on) ?? around.Today));
+        return Of(holding, situation, p.GetValue(_on) ?? around.Today);
     }
 
-    private Forecast WithoutBook(ParseResult p, Surroundings around)
+    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) WithoutBook(string typed, ParseResult p, Surroundings around)
     {
-        var content = ContentWords.Find(p.GetValue(_content)!);
+        var content = ContentWords.Find(typed);
         if (content.IsUnknown)
             throw RefusedException.Words("nothing can be forecast for an unknown content");
         var today = around.Today;
@@ -91,7 +100,7 @@ internal sealed class ForecastVerb : IVerb
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
-        return Forecast.Of(_air.Around(situation, p), PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
+        return (typed, _air.Around(situation, p), p.GetValue(_on) ?? today.AddDays(days), null);
     }
 
     private static Cover CoverCalled(string words, WareCatalogue wares)

@@ -16,6 +16,11 @@ public sealed record CoverBarrier(CoverTransport Transport, Length Depth, Area S
             At1(uncovered.High, d * Transport.Spread.Factor, Transport.Solubility.High));
     }
 
+    /// <summary>Its resistance on the side of the gas: c L/(s D A).</summary>
+    public FlowResistance Resistance => new(
+        SaturatedGas.KilogramsPerCubicMetre * Depth.Metres
+        / (Transport.Solubility.Expected.KilogramsPerCubicMetre * WilkeChang.Scale(Transport.Diffusivity, CoverTransport.At, At).SquareMetresPerSecond * Surface.SquareMetres));
+
     private MassRate At1(MassRate uncovered, Diffusivity d, MassConcentration solubility)
     {
         var wayOut = new VolumeRate(uncovered.KilogramsPerSecond / SaturatedGas.KilogramsPerCubicMetre);

@@ -114,8 +114,11 @@ internal static class CurvePicture
     }
 
     // Long courses by years, short ones by days.
-    private static Func<DateTime, string> Year(double[] days) =>
-        days[^1] - days[0] > 4 * 365 ? d => d.ToString("yyyy", CultureInfo.InvariantCulture) : d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static Func<DateTime, string> Year(double[] days)
+    {
+        var form = (days[^1] - days[0]) switch { > 14 * 365 => "yyyy", > 2 * 365 => "yyyy-MM", _ => "yyyy-MM-dd" };
+        return d => d.ToString(form, CultureInfo.InvariantCulture);
+    }
 
     private static double Day(DateOnly day) => day.ToDateTime(TimeOnly.MinValue).ToOADate();
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.Json;
 using Stockroom.Assessment;
 using Stockroom.Assessment.Holdings;
 using Stockroom.Assessment.Intake;
@@ -52,12 +53,21 @@ internal sealed class ForecastVerb : IVerb
             if (asked is not null)
                 PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => ForecastJson.WriteBody(w, forecast));
+                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, p.GetValue(_explain)));
             else if (asked != PlotOption.Terminal)
                 Print(around.Out, name, forecast, p.GetValue(_explain));
+            if (p.GetValue(_explain) && !p.GetValue(json))
+                ExplanationText.Print(around.Out, LossExplanation.Of(situation, PropertyFacts.Default));
             return ExitCodes.Done;
         });
         return command;
+    }
+
+    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, bool explain)
+    {
+        ForecastJson.WriteBody(json, forecast);
+        if (explain)
+            ExplanationText.Write(json, LossExplanation.Of(situation, PropertyFacts.Default));
     }
 
     private static (string Name, Situation Situation, DateOnly On, decimal? TareGrams) Of(Assessment.Holdings.Holding holding, Situation situation, DateOnly on) =>

@@ -75,6 +75,28 @@ public sealed class PlotTests : IDisposable
         Assert.Equal(rows.Order(), rows);
     }
 
+    [Fact]
+    public void Explain_Json_ListsEveryWayOutWithItsEquation()
+    {
+        var json = _keeper.Run([.. Bromine, "--explain", "--json"]).Done().Json;
+        var explain = json.GetProperty("explain").EnumerateArray().ToList();
+        Assert.Equal(json.GetProperty("paths").GetArrayLength(), explain.Count);
+        Assert.All(explain, e => Assert.False(string.IsNullOrEmpty(e.GetProperty("equation").GetString())));
+        Assert.Contains(explain, e => e.GetProperty("joined").GetString() == "in parallel" && e.GetProperty("resistance_s_per_m3").GetDouble() > 0);
+    }
+
+    [Fact]
+    public void Air_Json_SaysWhichSpaceLimitOxygenAndBreakage()
+    {
+        var air = _keeper.Run([.. Bromine, "--place", "refrigerator", "--json"]).Done().Json.GetProperty("air");
+        Assert.Equal("cabinet", air.GetProperty("space").GetString());
+        Assert.True(air.GetProperty("ppm").GetDouble() > air.GetProperty("room").GetProperty("ppm").GetDouble());
+        Assert.Equal(0.1, air.GetProperty("limit_ppm").GetDouble(), 1e-6); // 29 CFR 1910.1000: bromine 0.1 ppm
+        Assert.InRange(air.GetProperty("oxygen_percent").GetDouble(), 20.9, 20.95);
+        Assert.True(air.GetProperty("breakage").GetProperty("share_of_immediately_dangerous").GetDouble() > 1000);
+        Assert.Contains("is not a kind of place", _keeper.Run([.. Bromine, "--place", "attic"]).Refused(2), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("a drawing is written as .svg or .png, not 'a.pdf'", 2, "a.pdf")]
     [InlineData("a drawing is written as .svg or .png, not 'curve'", 2, "curve")]

@@ -49,11 +49,13 @@ internal sealed class ForecastVerb : IVerb
             var (name, situation, on, tare) = p.GetValue(_content) is { } content
                 ? WithoutBook(content, p, around)
                 : OfContainer(p, book, around);
+            var fit = FitText.Of(situation);
             var forecast = Forecast.Of(situation, PropertyFacts.Default, on);
+            forecast = forecast with { Warnings = [.. fit.Warnings(situation), .. forecast.Warnings] };
             if (asked is not null)
                 PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, p.GetValue(_explain)));
+                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, p.GetValue(_explain)));
             else if (asked != PlotOption.Terminal)
                 Print(around.Out, name, forecast, p.GetValue(_explain));
             if (p.GetValue(_explain) && !p.GetValue(json))
@@ -63,9 +65,10 @@ internal sealed class ForecastVerb : IVerb
         return command;
     }
 
-    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, bool explain)
+    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, bool explain)
     {
         ForecastJson.WriteBody(json, forecast);
+        fit.Write(json);
         if (explain)
             ExplanationText.Write(json, LossExplanation.Of(situation, PropertyFacts.Default));
     }

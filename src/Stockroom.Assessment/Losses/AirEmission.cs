@@ -7,6 +7,9 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>Which gases a content gives to the air: its loss split by what leaves, water and what only decays left out.</summary>
 internal static class AirEmission
 {
+    // A tenth of a microgram a year: less is no vapour to speak of.
+    private const double Negligible = 3e-18;
+
     /// <summary>Share of the loss that each gas makes up; empty where nothing nameable leaves.</summary>
     public static IReadOnlyList<(Substance Gas, double Share)> Of(Situation situation, PropertyFacts facts)
     {
@@ -27,6 +30,6 @@ internal static class AirEmission
             }
         }
 
-        return total <= 0 ? [] : [.. byGas.Where(g => g.Value > 0).Select(g => (g.Key, g.Value / total))];
+        return total <= 0 ? [] : [.. byGas.Where(g => g.Value > Negligible).Select(g => (g.Key, g.Value / total))];
     }
 }

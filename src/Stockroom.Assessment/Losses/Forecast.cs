@@ -45,6 +45,9 @@ public sealed record Forecast
 
     public AirForecast? Air { get; init; }
 
+    /// <summary>What gets in, where it was asked; empty else.</summary>
+    public IReadOnlyList<Ingress.IngressForecast> Ingress { get; init; } = [];
+
     public IReadOnlyList<string> Warnings { get; init; } = [];
 
     /// <summary>The forecast for a day. Pure: the same situation, facts and day give the same answer.</summary>

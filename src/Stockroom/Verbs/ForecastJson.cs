@@ -36,6 +36,8 @@ internal static class ForecastJson
             WriteReach(json, $"half of the strength of {strength.Part} left", strength.HalfLow, strength.HalfExpected, strength.HalfHigh);
         if (forecast.Cover is { } cover)
             WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
+        foreach (var way in forecast.Ingress.Where(w => w.Verdict == PathVerdict.Applies))
+            WriteReach(json, $"spoiled by {(way.Gas == "water" ? "moisture" : way.Gas)}", way.SpoiledLow, way.SpoiledExpected, way.SpoiledHigh);
         json.WriteEndArray();
         AirJson.Write(json, forecast.Air);
         WeighedJson.Write(json, forecast.Weighed);

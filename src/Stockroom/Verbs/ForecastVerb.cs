@@ -4,6 +4,7 @@ using Stockroom.Assessment;
 using Stockroom.Assessment.Holdings;
 using Stockroom.Assessment.Intake;
 using Stockroom.Assessment.Losses;
+using Stockroom.Assessment.Losses.Ingress;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
@@ -51,13 +52,14 @@ internal sealed class ForecastVerb : IVerb
                 : OfContainer(p, book, around);
             var fit = FitText.Of(situation);
             var forecast = Forecast.Of(situation, PropertyFacts.Default, on);
-            forecast = forecast with { Warnings = [.. fit.Warnings(situation), .. forecast.Warnings] };
+            var decay = DecayForecast.Of(situation, PropertyFacts.Default, on);
+            forecast = forecast with { Warnings = [.. fit.Warnings(situation), .. forecast.Warnings], Ingress = IngressForecasts.Of(situation, PropertyFacts.Default) };
             if (asked is not null)
                 PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, p.GetValue(_explain)));
+                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, decay, p.GetValue(_explain)));
             else if (asked != PlotOption.Terminal)
-                Print(around.Out, name, forecast, p.GetValue(_explain));
+                Print(around.Out, name, forecast, decay, p.GetValue(_explain));
             if (p.GetValue(_explain) && !p.GetValue(json))
                 ExplanationText.Print(around.Out, LossExplanation.Of(situation, PropertyFacts.Default));
             return ExitCodes.Done;
@@ -65,10 +67,11 @@ internal sealed class ForecastVerb : IVerb
         return command;
     }
 
-    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, bool explain)
+    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, DecayForecast? decay, bool explain)
     {
         ForecastJson.WriteBody(json, forecast);
         fit.Write(json);
+        WaysInText.Write(json, forecast.Ingress, decay);
         if (explain)
             ExplanationText.Write(json, LossExplanation.Of(situation, PropertyFacts.Default));
     }
@@ -153,7 +156,7 @@ internal sealed class ForecastVerb : IVerb
         return RefusedException.Words($"'{words}' is not a {sort} that can be named; {(nearest.Count > 0 ? "nearest: " + string.Join("; ", nearest) : $"'stockroom {sort}s' lists them")}");
     }
 
-    private static void Print(TextWriter to, string name, Forecast forecast, bool explain)
+    private static void Print(TextWriter to, string name, Forecast forecast, DecayForecast? decay, bool explain)
     {
         to.WriteLine($"{name}, on {forecast.On.Iso()}");
         to.WriteLine($"a year: {AYear(forecast)}");
@@ -179,7 +182,7 @@ internal sealed class ForecastVerb : IVerb
             to.WriteLine($"{path.Path}: {rate}{path.Because}{(path.Source is { } source ? $" [{source}]" : "")}");
         }
 
-        foreach (var line in AirJson.Lines(forecast.Air))
+        foreach (var line in WaysInText.Lines(forecast.Ingress, decay, explain).Concat(AirJson.Lines(forecast.Air)))
             to.WriteLine(line);
         foreach (var warning in forecast.Warnings)
             to.WriteLine($"note: {warning}");

@@ -16,11 +16,11 @@ internal static class AirEmission
         var network = LossNetwork.At(new LossState(situation, facts));
         var byGas = new Dictionary<Substance, double>();
         var total = 0.0;
-        foreach (var path in network.Paths.Where(p => p.Finding.Role is PathRole.Leak or PathRole.Direct && p.Finding.Verdict == PathVerdict.Applies))
+        foreach (var path in network.Paths.Where(p => p.Finding.Role is not (PathRole.Strength or PathRole.Barrier) && p.Finding.Verdict == PathVerdict.Applies))
         {
             var unscaled = path.Finding.Leaves.Sum(l => l.Rate.Expected.KilogramsPerSecond);
             total += path.Rate.Expected.KilogramsPerSecond;
-            if (unscaled <= 0 || path.Path == Paths.RadioactiveDecayPath.PathName)
+            if (unscaled <= 0 || path.Finding.Role == PathRole.Transmuted)
                 continue;
             foreach (var leaving in path.Finding.Leaves)
             {

@@ -12,7 +12,7 @@ internal sealed record FitText(IReadOnlyList<WettedPart> Wetted, CoverFit? Cover
 {
     public static FitText Of(Situation situation) => new(
         VesselFit.Of(situation, PropertyFacts.Default),
-        CoverFit.Of(situation, StockFacts.Default, null),
+        CoverFit.Of(situation, StockFacts.Default, situation.Coldest),
         CoverWorth.Of(situation, PropertyFacts.Default));
 
     /// <summary>What must be known before pouring, worst first.</summary>

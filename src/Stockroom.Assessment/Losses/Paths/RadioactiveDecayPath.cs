@@ -8,9 +8,7 @@ namespace Stockroom.Assessment.Losses.Paths;
 /// </summary>
 public sealed class RadioactiveDecayPath : ILossPath
 {
-    internal const string PathName = "radioactive decay";
-
-    public string Name => PathName;
+    public string Name => "radioactive decay";
 
     public PathLoss Assess(LossState state)
     {

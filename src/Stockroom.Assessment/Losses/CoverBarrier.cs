@@ -4,7 +4,7 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>A liquid cover in series before the leaks.</summary>
-public sealed record CoverBarrier(CoverTransport Transport, Length Depth, Area Surface, MassConcentration SaturatedGas, Temperature At)
+public sealed record CoverBarrier(CoverTransport Transport, Length Depth, Area Surface, MassConcentration SaturatedGas, Temperature At) : IBarrier
 {
     /// <summary>The leaks' rate with the cover in place. The fast end takes the most soluble and most mobile, the slow end the least.</summary>
     public Band<MassRate> Slow(Band<MassRate> uncovered)

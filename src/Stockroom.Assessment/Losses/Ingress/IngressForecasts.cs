@@ -38,7 +38,7 @@ public static class IngressForecasts
         var state = new LossState(situation, facts);
         var gas = facts.Catalogue[name];
         var words = new List<string>();
-        var way = WayIn.Of(state, gas, words);
+        var way = WayIn.BehindPacking(state, WayIn.Of(state, gas, words), gas, words);
         if (situation.Cover is { Kind: CoverKind.Liquid } cover && !acid && CoverGas.Of(cover.Name, name) is { } passing)
         {
             way = WayIn.BehindCover(state, way, passing);

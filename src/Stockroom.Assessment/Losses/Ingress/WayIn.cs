@@ -46,12 +46,21 @@ internal static class WayIn
         if (depth <= 0)
             return before;
         var cover = passing.Diffusivity.SquareMetresPerSecond * passing.Ratio.Value * state.Vessel.CrossSection.SquareMetres / depth;
-        double Series(double a, double b) => a <= 0 || b <= 0 ? 0 : 1 / ((1 / a) + (1 / b));
         return new Band<VolumeRate>(
-            new(Series(before.Low.CubicMetresPerSecond, cover / passing.Spread.Factor)),
-            new(Series(before.Expected.CubicMetresPerSecond, cover)),
-            new(Series(before.High.CubicMetresPerSecond, cover * passing.Spread.Factor)));
+            Series(before.Low, new(cover / passing.Spread.Factor)), Series(before.Expected, new(cover)), Series(before.High, new(cover * passing.Spread.Factor)));
     }
+
+    /// <summary>Behind an outer packing; the same where none is known.</summary>
+    public static Band<VolumeRate> BehindPacking(LossState state, Band<VolumeRate> before, Substance gas, List<string> words)
+    {
+        if (OuterPackings.Find(state.Situation.OuterPacking) is not { } packing || packing.Conductance(gas, LossState.Atmosphere, state.Temperature, state.Facts) is not { } wall)
+            return before;
+        words.Insert(0, $"through the {packing.Name}");
+        return new Band<VolumeRate>(Series(before.Low, wall.Low), Series(before.Expected, wall.Expected), Series(before.High, wall.High));
+    }
+
+    private static VolumeRate Series(VolumeRate a, VolumeRate b) =>
+        new(a.CubicMetresPerSecond <= 0 || b.CubicMetresPerSecond <= 0 ? 0 : 1 / ((1 / a.CubicMetresPerSecond) + (1 / b.CubicMetresPerSecond)));
 
     private static double Gap(LossState state, Substance gas) =>
         (state.Facts.DiffusivityInAir(gas, state.Temperature).Value?.SquareMetresPerSecond ?? 0) / ClosureGeometry.LengthOverArea(state);

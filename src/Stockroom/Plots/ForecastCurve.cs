@@ -22,7 +22,9 @@ internal sealed record ForecastCurve(
         if (forecast.Remaining is null)
             return null;
         var weighed = NetOf(situation, tareGrams);
-        var first = situation.AmountOn;
+        var (first, start) = forecast.Weighed is { Follows: true } followed
+            ? (followed.Start.AmountOn, followed.Start.Amount.Grams)
+            : (situation.AmountOn, situation.Amount.Grams);
         var days = Days(first, forecast, today, weighed);
         var points = Enumerable.Range(0, Steps + 1)
             .Select(i => first.AddDays((int)Math.Round((double)i * days / Steps)))
@@ -31,7 +33,6 @@ internal sealed record ForecastCurve(
             .Where(p => p.left is not null)
             .Select(p => new CurvePoint(p.day, p.left!.Value.Low.Grams, p.left.Value.Expected.Grams, p.left.Value.High.Grams))
             .ToList();
-        var start = situation.Amount.Grams;
         return new ForecastCurve(title, points, weighed, [.. forecast.Reaches.Select(r => (r.Limit, r.Left.Value * start))], today);
     }
 

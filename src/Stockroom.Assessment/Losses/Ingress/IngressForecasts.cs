@@ -59,7 +59,7 @@ public static class IngressForecasts
         var capacity = mass / taker.Substance.MolarMass!.Value.KilogramsPerMole * uptake.Moles.Value * facts.Catalogue[gas].MolarMass!.Value.KilogramsPerMole;
         var (early, expected, late) = Days(situation, rate, new Mass(capacity * uptake.SpoilsAt.Value));
         return new IngressForecast(
-            gas, PathVerdict.Applies, rate, $"by {string.Join(", ", words)}; {taker.Substance.Name} becomes {uptake.Makes}, spoiled when {uptake.SpoilsAt.Percent:0} % of it has", early, expected, late, uptake.Provenance);
+            gas, PathVerdict.Applies, rate, $"by way of {string.Join(", ", words)}; {taker.Substance.Name} becomes {uptake.Makes}, spoiled when {uptake.SpoilsAt.Percent:0} % of it has", early, expected, late, uptake.Provenance);
     }
 
     private static IngressForecast ByAcid(Situation situation, Band<MassRate> rate, List<string> words)
@@ -67,7 +67,7 @@ public static class IngressForecasts
         var acid = (situation.CoverDepth?.Metres ?? 0.005) * situation.Vessel.CrossSection.SquareMetres * 1840;
         var (early, expected, late) = Days(situation, rate, new Mass(acid * AcidSpentAt));
         return new IngressForecast(
-            "water", PathVerdict.Applies, rate, $"by {string.Join(", ", words)}; the acid cover takes it up, and counts as spent when it has grown by a tenth", early, expected, late, Source);
+            "water", PathVerdict.Applies, rate, $"by way of {string.Join(", ", words)}; the acid cover takes it up, and counts as spent when it has grown by a tenth", early, expected, late, Source);
     }
 
     private static (DateOnly? Early, DateOnly? Expected, DateOnly? Late) Days(Situation situation, Band<MassRate> rate, Mass room)

@@ -55,7 +55,7 @@ internal static class WayIn
     {
         if (OuterPackings.Find(state.Situation.OuterPacking) is not { } packing || packing.Conductance(gas, LossState.Atmosphere, state.Temperature, state.Facts) is not { } wall)
             return before;
-        words.Insert(0, $"through the {packing.Name}");
+        words.Insert(0, $"the {packing.Name}");
         return new Band<VolumeRate>(Series(before.Low, wall.Low), Series(before.Expected, wall.Expected), Series(before.High, wall.High));
     }
 

@@ -42,7 +42,7 @@ internal sealed class ForecastVerb : IVerb
         {
             _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _days, book, json,
         };
-        foreach (var option in _air.All.Append(_plot.Option))
+        foreach (var option in _air.All.Concat(_plot.All))
             command.Add(option);
         command.SetAction(p =>
         {

@@ -10,12 +10,16 @@ internal sealed class PlotOption
     /// <summary>The word for the terminal in place of a file.</summary>
     public const string Terminal = "-";
 
-    public Option<string?> Option { get; } = new("--plot") { Description = "Draw the curve with its band, weigh-ins and limits; '-' draws it in the terminal", HelpName = "FILE.svg|.png" };
+    private Option<string?> Option { get; } = new("--plot") { Description = "Draw the curve with its band, weigh-ins and limits; '-' draws it in the terminal", HelpName = "FILE.svg|.png" };
+
+    private readonly Option<bool> _chart = new("--chart") { Description = "The same as --plot -" };
+
+    public IEnumerable<Option> All => [Option, _chart];
 
     /// <summary>Where to, checked before anything is computed; null where no drawing was asked for.</summary>
     public string? Asked(ParseResult p, bool json)
     {
-        if (p.GetValue(Option)?.Trim() is not { } file)
+        if ((p.GetValue(Option)?.Trim() ?? (p.GetValue(_chart) ? Terminal : null)) is not { } file)
             return null;
         if (file == Terminal)
             return json ? throw RefusedException.Words("--json leaves no room for a drawing in the terminal; name a file.svg or file.png") : file;

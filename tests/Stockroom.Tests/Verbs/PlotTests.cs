@@ -64,6 +64,7 @@ public sealed class PlotTests : IDisposable
         Assert.Contains(lines, l => l.Contains('#'));
         Assert.Contains(lines.Skip(1).Take(17), l => l.Contains('o'));
         Assert.Contains("band", lines[^1], StringComparison.Ordinal);
+        Assert.Equal(lines, _keeper.Run("forecast", _keeper.IdOf("n-hexane"), "--chart").Done().OutLines);
     }
 
     // The curve falls: each row further down begins no further left than the one above.

@@ -11,6 +11,7 @@ public static class ConcernList
         new PlaceConcern(),
         new SealConcern(),
         new MaterialConcern(),
+        new AirConcern(),
         new OrphanConcern(),
     ];
 }

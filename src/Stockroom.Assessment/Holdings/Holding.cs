@@ -98,7 +98,5 @@ public sealed class Holding
         return profile.Under(ContactProfile.Of(over, Classifier.Classify(over, _facts.Hazards, rules), _facts.Contacts));
     }
 
-    private AmpouleFill? Fill() => Situation is { Closure.Mechanism: ClosureMechanism.Fused } s
-        ? AmpouleFill.Of(s.Content, s.Amount, Vessels.Ampoule.Of(s.Vessel), s.Temperature, s.Warmest ?? Temperature.FromCelsius(40), _facts.Properties)
-        : null;
+    private AmpouleFill? Fill() => Situation is { } s ? AmpouleFill.Of(s, _facts.Properties) : null;
 }

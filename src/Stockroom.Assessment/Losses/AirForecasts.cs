@@ -5,39 +5,58 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
-/// Steady concentration in a well-mixed space: C = G/(k Q), Q volume times air change, k = 0.3 for poor mixing; never above
-/// saturation. Uncertain threefold. Source: well-mixed room model, AIHA Mathematical Models for Estimating Occupational Exposure.
+/// Steady concentration in a cabinet and in the room about it: two well-mixed boxes in series (see <see cref="WellMixedAir"/>); never above
+/// saturation. Uncertain threefold beside the loss itself.
 /// </summary>
 internal static class AirForecasts
 {
-    private const double Mixing = 0.3;
     private static readonly Spread Model = Spread.Of(3);
 
     /// <summary>Null where the place's air is not described or nothing nameable leaves.</summary>
     public static AirForecast? Of(Situation situation, PropertyFacts facts, Band<MassRate> rate)
     {
-        if (situation.Air is not { } air || situation.Content.IsUnknown || rate.High.KilogramsPerSecond <= 0)
+        if (situation.Air is not { } air || situation.Content.IsUnknown)
             return null;
-        var part = situation.Content.Pure ?? situation.Content.Parts.Where(p => p.Substance.Name != "water").MaxBy(p => p.Percent)?.Substance;
-        if (part is null)
+        var emissions = rate.High.KilogramsPerSecond > 0 ? AirEmission.Of(situation, facts) : [];
+        var radon = RadonForecast.Of(situation, facts);
+        var breakage = AirBreakages.Of(situation, facts, air);
+        if (emissions.Count == 0 && radon is null && breakage is null)
             return null;
-        Substance gas = part.DissolvedFormOf is { } name ? facts.Catalogue[name] : part;
-        var flow = Mixing * air.Volume.CubicMetres * air.AirChange.PerSecond;
-        var saturated = gas.MolarMass is { } m && facts.VapourPressure(gas, situation.Temperature).Value is { } p
-            ? GasLaw.Concentration(p, m, situation.Temperature).KilogramsPerCubicMetre
+        var inner = In(situation, facts, rate, emissions, air, situation.RoomAir);
+        var room = situation.RoomAir is { } outside ? In(situation, facts, rate, emissions, outside, null) : null;
+        return inner with { Room = room, Breakage = breakage, Radon = radon };
+    }
+
+    private static AirForecast In(
+        Situation situation, PropertyFacts facts, Band<MassRate> rate, IReadOnlyList<(Substance Gas, double Share)> emissions, AirSpace space, AirSpace? around) =>
+        new([.. emissions.Select(e => Gas(situation, facts, e.Gas, rate.Select(r => r * e.Share), space, around)).OrderByDescending(Nearness)]);
+
+    private static double Nearness(AirGas gas) => gas.ShareOfLimit?.Expected.Value ?? gas.ShareOfLowerFlammableLimit?.Expected.Value ?? 0;
+
+    private static AirGas Gas(Situation situation, PropertyFacts facts, Substance gas, Band<MassRate> rate, AirSpace space, AirSpace? around)
+    {
+        var t = situation.Temperature;
+        var molarMass = facts.MolarMass(gas);
+        var saturated = molarMass is { } m && facts.VapourPressure(gas, t).Value is { } p
+            ? GasLaw.Concentration(p, m, t).KilogramsPerCubicMetre
             : double.PositiveInfinity;
-        MassConcentration At(double kilogramsPerSecond) => new(Math.Min(kilogramsPerSecond / flow, saturated));
-        var c = new Band<MassConcentration>(
-            At(rate.Low.KilogramsPerSecond / Model.Factor), At(rate.Expected.KilogramsPerSecond), At(rate.High.KilogramsPerSecond * Model.Factor));
-        Band<Fraction>? share = gas.MolarMass is { } molarMass
-            ? c.Select(x => GasLaw.Share(GasLaw.PartialPressure(x, molarMass, situation.Temperature), PhysicalConstants.StandardAtmosphere))
+        MassConcentration At(MassRate r)
+        {
+            var outer = around is null ? default : WellMixedAir.Steady(r, around.Fresh, around.Mixing);
+            return new(Math.Min(WellMixedAir.SteadyWithin(outer, r, space.Fresh, space.Mixing).KilogramsPerCubicMetre, saturated));
+        }
+
+        var c = new Band<MassConcentration>(At(rate.Low / Model.Factor), At(rate.Expected), At(rate.High * Model.Factor));
+        Band<Fraction>? share = molarMass is { } mass
+            ? c.Select(x => new Fraction(Math.Min(1, GasLaw.Share(GasLaw.PartialPressure(x, mass, t), PhysicalConstants.StandardAtmosphere).Value)))
             : null;
         var limit = facts.StrictestLimit(gas);
-        return new AirForecast(
+        return new AirGas(
+            gas,
             c,
             share,
             limit,
-            limit?.Concentration is { } l ? new Fraction(c.Expected / l) : null,
-            share is { } s && facts.LowerFlammableLimit(gas).Value is { } lower ? new Fraction(s.Expected / lower) : null);
+            limit?.Concentration is { } l ? c.Select(x => new Fraction(x / l)) : null,
+            share is { } s && facts.LowerFlammableLimit(gas).Value is { } lower ? s.Select(x => new Fraction(x / lower)) : null);
     }
 }

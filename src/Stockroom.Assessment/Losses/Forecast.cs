@@ -17,9 +17,6 @@ public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction
     public Reach? BelowUse { get; init; }
 }
 
-/// <summary>What is in the air of the place at a steady state.</summary>
-public sealed record AirForecast(Band<MassConcentration> Concentration, Band<Fraction>? Share, ExposureLimit? Limit, Fraction? ShareOfLimit, Fraction? ShareOfLowerFlammableLimit);
-
 /// <summary>
 /// How fast a content leaves, by which ways, and what is left when. Rates are the mean of a year at the amount of the start, which is the
 /// last weighing where weighings compare; the days follow season, falling amount and changing composition. Low and High of every band are meant as 5 and 95
@@ -51,6 +48,9 @@ public sealed record Forecast
     public WeighedForecast? Weighed { get; init; }
 
     public AirForecast? Air { get; init; }
+
+    /// <summary>What gets in, where it was asked; empty else.</summary>
+    public IReadOnlyList<Ingress.IngressForecast> Ingress { get; init; } = [];
 
     public IReadOnlyList<string> Warnings { get; init; } = [];
 

@@ -25,6 +25,7 @@ internal static class ForecastBuilder
             Reaches = [],
             Strength = StrengthForecasts.Of(situation, facts, on),
             Cover = CoverForecast.Of(situation, facts, on),
+            Air = AirForecasts.Of(situation, facts, default),
             Weighed = weighed,
             Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],
         };

@@ -17,8 +17,10 @@ internal static class ForecastWarnings
             yield return $"{taker} takes up water from the air: a mass that stays flat can hide a loss";
         if (weighed?.Verdict.IsAlarm == true)
             yield return $"weigh-ins: {weighed.Verdict.Because}";
-        if (situation.OuterPacking is { } packing)
-            yield return $"outer packing ({packing}) is not counted: the vessel in it loses no more than stated";
+        if (OuterPackings.Find(situation.OuterPacking) is { } packing)
+            yield return $"{packing.Name}: counted as a second wall; it holds a leak{(packing.Absorbent is { } ml ? $" of up to {ml.Millilitres:0} mL" : ", but takes nothing up")} and hides one from the eye";
+        else if (situation.OuterPacking is { } words)
+            yield return $"outer packing ({words}) is not counted: the vessel in it loses no more than stated";
         if (situation.Vessel.Kind is "ampoule" && situation.Closure.Mechanism != ClosureMechanism.Fused)
             yield return "an ampoule that is not sealed in the flame is forecast as an open vessel with that closure";
         foreach (var words in PhaseWarnings.Of(situation, facts))

@@ -42,20 +42,21 @@ internal sealed class LossNetwork
     {
         var ways = LossPaths.All;
         var findings = new PathLoss[ways.Count];
-        CoverBarrier? barrier = null;
+        var barriers = new List<IBarrier>();
         for (var i = 0; i < findings.Length; i++)
         {
             findings[i] = ways[i].Assess(state);
-            barrier ??= findings[i].Barrier;
+            if (findings[i].Barrier is { } barrier)
+                barriers.Add(barrier);
         }
 
-        var leak = barrier is null ? default : BandMath.Linear(findings.Where(IsLeak).SelectMany(l => l.Leaves).Select(l => l.Rate));
-        var slowed = barrier?.Slow(leak) ?? leak;
+        var leak = barriers.Count == 0 ? default : BandMath.Linear(findings.Where(IsLeak).SelectMany(l => l.Leaves).Select(l => l.Rate));
+        var slowed = barriers.Aggregate(leak, (rate, barrier) => barrier.Slow(rate));
         var paths = new PathRate[findings.Length];
         for (var i = 0; i < findings.Length; i++)
         {
             var leaves = findings[i].Leaves;
-            if (barrier is not null && IsLeak(findings[i]))
+            if (barriers.Count > 0 && IsLeak(findings[i]))
                 leaves = [.. leaves.Select(l => l with { Rate = Scale(l.Rate, leak, slowed) })];
             paths[i] = PathRate.Of(ways[i].Name, findings[i], leaves);
         }

@@ -12,6 +12,7 @@ public static class LossPaths
         new ThroughLiner(),
         new ThroughWall(),
         new ThroughCover(),
+        new ThroughPacking(),
         new FlameSeal(),
         new RadioactiveDecayPath(),
         new Decomposition(),

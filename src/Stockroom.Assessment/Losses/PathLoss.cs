@@ -64,12 +64,12 @@ public sealed class PathLoss
     public Provenance? Source { get; }
 
     /// <summary>For a barrier: the share of the leaks' rate that it leaves, given the leaks as conductance.</summary>
-    public CoverBarrier? Barrier { get; private init; }
+    public IBarrier? Barrier { get; private init; }
 
     public static PathLoss Of(PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source) =>
         new(PathVerdict.Applies, role, leaves, because, source);
 
-    public static PathLoss ByBarrier(CoverBarrier barrier, Func<string> because, Provenance? source) =>
+    public static PathLoss ByBarrier(IBarrier barrier, Func<string> because, Provenance? source) =>
         new(PathVerdict.Applies, PathRole.Barrier, [], because, source) { Barrier = barrier };
 
     public static PathLoss Absent(string because) => new(PathVerdict.Absent, PathRole.Leak, [], () => because, null);

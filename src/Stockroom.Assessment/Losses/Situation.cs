@@ -58,6 +58,9 @@ public sealed record Situation
     /// <summary>The air that takes up what leaves; null where it is not described.</summary>
     public AirSpace? Air { get; init; }
 
+    /// <summary>The room about a cabinet whose air <see cref="Air"/> is; null where that is the room's own.</summary>
+    public AirSpace? RoomAir { get; init; }
+
     public DateOnly? Filled { get; init; }
 
     public DateOnly? Sealed { get; init; }
@@ -103,4 +106,11 @@ public sealed record Draw(DateOnly On, Mass? Amount)
 public sealed record DepthReading(DateOnly On, Length Depth);
 
 /// <summary>A closed space with its air changes per second.</summary>
-public sealed record AirSpace(Volume Volume, RateConstant AirChange);
+public sealed record AirSpace(Volume Volume, RateConstant AirChange)
+{
+    /// <summary>How well its air mixes, 0.1 to 1.</summary>
+    public Fraction Mixing { get; init; } = new(0.3);
+
+    /// <summary>Fresh air.</summary>
+    public VolumeRate Fresh => new(Volume.CubicMetres * AirChange.PerSecond);
+}

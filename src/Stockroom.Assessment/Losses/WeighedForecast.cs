@@ -31,7 +31,7 @@ public sealed class WeighedForecast
     internal Evidence Evidence { get; }
 
     /// <summary>The situation on the day of the last weighing, with what was left then.</summary>
-    internal Situation Start { get; }
+    public Situation Start { get; }
 
     internal static WeighedForecast? Of(Situation situation, Evidence? evidence, LossNetwork year)
     {

@@ -68,7 +68,17 @@ public sealed record AmpouleFill
         if (situation.Closure.Mechanism != ClosureMechanism.Fused)
             return null;
         var warmest = situation.Warmest ?? new Temperature(Math.Max(AssumedWarmest.Kelvin, situation.Temperature.Kelvin + situation.DailySwing.Kelvins));
-        var fill = Of(situation.Content, situation.Amount, Ampoule.Of(situation.Vessel), situation.Temperature, warmest, facts);
+        var fill = Of(
+            new AmpouleQuestion
+            {
+                Content = situation.Content,
+                Fill = situation.Amount,
+                Ampoule = Ampoule.Of(situation.Vessel),
+                At = situation.Temperature,
+                Warmest = warmest,
+                Coldest = situation.Coldest ?? Lower(situation.Temperature, Temperature.FromCelsius(5)),
+            },
+            facts);
         return situation.Warmest is null
             ? fill with { Because = [.. fill.Because, $"the warmest of the place is not known; {warmest.Celsius:0} degrees C assumed"] }
             : fill;

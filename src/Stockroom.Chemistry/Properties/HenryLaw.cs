@@ -19,4 +19,7 @@ public static class HenryLaw
     /// <summary>Mole fraction dissolved under a gas by a constant stated as pressure over mole fraction.</summary>
     /// <remarks>Worked example: air at 90.04 kPa over water, 6200 MPa: 1.452e-5 (Cengel 14.3).</remarks>
     public static Fraction MoleFraction(Pressure gas, Pressure constant) => new(gas / constant);
+
+    /// <summary>The constant of a gas whose saturated solution and pressure are known.</summary>
+    public static HenryConstant From(MolarConcentration saturated, Pressure p) => new(saturated.MolesPerCubicMetre / p.Pascals);
 }

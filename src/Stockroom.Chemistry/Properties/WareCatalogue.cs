@@ -49,7 +49,11 @@ public enum CoverKind
 
 /// <summary>A cover: water, an acid, an oil, an inert gas.</summary>
 /// <remarks>Content: Its name in the catalogue; null for none.</remarks>
-public sealed record Cover(string Name, string? Content, CoverKind Kind, string Serves, string? Remark, Provenance Provenance);
+public sealed record Cover(string Name, string? Content, CoverKind Kind, string Serves, string? Remark, Provenance Provenance)
+{
+    /// <summary>Where it freezes or no longer runs; null for a gas.</summary>
+    public Temperature? Stiff { get; init; }
+}
 
 /// <summary>The vessels, closures and covers that can be named. Immutable.</summary>
 public sealed class WareCatalogue
@@ -77,8 +81,11 @@ public sealed class WareCatalogue
             "vessels.tsv", "name", "kind", "material", "volume_ml", "wall_mm", "bore_mm", "wetted_cm2", "neck_bore_mm", "neck_length_mm", "outside_ml").Rows.Select(ReadVessel)];
         Closures = [.. EmbeddedTables.Facts(
             "closures.tsv", "name", "mechanism", "gap_low_um", "gap_um", "gap_high_um", "path_mm", "liner_material", "liner_mm", "wetted", "remark").Rows.Select(ReadClosure)];
-        Covers = [.. EmbeddedTables.Facts("covers.tsv", "name", "content", "kind", "serves", "remark").Rows.Select(r =>
-            new Cover(r.Text("name"), r.TextOrNull("content"), r.OneOf("kind", CoverKinds), r.Text("serves"), r.TextOrNull("remark"), r.Provenance))];
+        Covers = [.. EmbeddedTables.Facts("covers.tsv", "name", "content", "kind", "serves", "remark", "stiff_below_c").Rows.Select(r =>
+            new Cover(r.Text("name"), r.TextOrNull("content"), r.OneOf("kind", CoverKinds), r.Text("serves"), r.TextOrNull("remark"), r.Provenance)
+            {
+                Stiff = r.NumberOrNull("stiff_below_c") is { } celsius ? Temperature.FromCelsius(celsius) : null,
+            })];
     }
 
     public static WareCatalogue Default => Embedded.Value;

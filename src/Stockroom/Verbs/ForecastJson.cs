@@ -38,8 +38,10 @@ internal static class ForecastJson
             WriteReach(json, below.Limit, below.Low, below.Expected, below.High);
         if (forecast.Cover is { } cover)
             WriteReach(json, $"{cover.Cover} cover at its least", cover.FailsLow, cover.FailsExpected, cover.FailsHigh);
+        foreach (var way in forecast.Ingress.Where(w => w.Verdict == PathVerdict.Applies))
+            WriteReach(json, $"spoiled by {(way.Gas == "water" ? "moisture" : way.Gas)}", way.SpoiledLow, way.SpoiledExpected, way.SpoiledHigh);
         json.WriteEndArray();
-        WriteAir(json, forecast.Air);
+        AirJson.Write(json, forecast.Air);
         WeighedJson.Write(json, forecast.Weighed);
         json.Texts("warnings", forecast.Warnings);
     }
@@ -66,16 +68,6 @@ internal static class ForecastJson
         json.DateOrNull("low", low);
         json.DateOrNull("expected", expected);
         json.DateOrNull("high", high);
-        json.WriteEndObject();
-    }
-
-    private static void WriteAir(Utf8JsonWriter json, AirForecast? air)
-    {
-        json.WriteStartObject("air");
-        json.NumberOrNull("ppm", air?.Share?.Expected.PartsPerMillion);
-        json.NumberOrNull("limit_ppm", air?.Limit?.Share?.PartsPerMillion);
-        json.NumberOrNull("share_of_limit", air?.ShareOfLimit?.Value);
-        json.NumberOrNull("share_of_lower_flammable_limit", air?.ShareOfLowerFlammableLimit?.Value);
         json.WriteEndObject();
     }
 }

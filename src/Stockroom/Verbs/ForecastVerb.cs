@@ -1,11 +1,15 @@
 using System.CommandLine;
+using System.Text.Json;
 using Stockroom.Assessment;
+using Stockroom.Assessment.Holdings;
 using Stockroom.Assessment.Intake;
 using Stockroom.Assessment.Losses;
+using Stockroom.Assessment.Losses.Ingress;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 using Stockroom.Desk;
+using Stockroom.Plots;
 
 namespace Stockroom.Verbs;
 
@@ -24,6 +28,9 @@ internal sealed class ForecastVerb : IVerb
     private readonly Option<string?> _seasons = new("--seasonal-swing") { Description = "From the coolest to the warmest month, each by its mean; else 0", HelpName = "K" };
     private readonly Option<string?> _days = new("--days") { Description = "What is left after so many days; else a year", HelpName = "N" };
 
+    private readonly AirOptions _air = new();
+    private readonly PlotOption _plot = new();
+
     public string Name => "forecast";
 
     public string Summary => "How fast a content leaves, by which ways, and what is left when";
@@ -36,21 +43,44 @@ internal sealed class ForecastVerb : IVerb
         {
             _id, _on, _explain, _content, _amount, _vessel, _closure, _cover, _temperature, _swing, _seasons, _days, book, json,
         };
+        foreach (var option in _air.All.Concat(_plot.All))
+            command.Add(option);
         command.SetAction(p =>
         {
-            var (name, forecast) = p.GetValue(_content) is { } content
-                ? (content, WithoutBook(p, around))
+            var asked = _plot.Asked(p, p.GetValue(json));
+            var (name, situation, on, tare) = p.GetValue(_content) is { } content
+                ? WithoutBook(content, p, around)
                 : OfContainer(p, book, around);
+            var fit = FitText.Of(situation);
+            var forecast = Forecast.Of(situation, PropertyFacts.Default, on);
+            var decay = DecayForecast.Of(situation, PropertyFacts.Default, on);
+            forecast = forecast with { Warnings = [.. fit.Warnings(situation), .. forecast.Warnings], Ingress = IngressForecasts.Of(situation, PropertyFacts.Default) };
+            if (asked is not null)
+                PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => ForecastJson.WriteBody(w, forecast));
-            else
-                Print(around.Out, name, forecast, p.GetValue(_explain));
+                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, decay, p.GetValue(_explain)));
+            else if (asked != PlotOption.Terminal)
+                Print(around.Out, name, forecast, decay, p.GetValue(_explain));
+            if (p.GetValue(_explain) && !p.GetValue(json))
+                ExplanationText.Print(around.Out, LossExplanation.Of(situation, PropertyFacts.Default));
             return ExitCodes.Done;
         });
         return command;
     }
 
-    private (string Name, Forecast Forecast) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
+    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, DecayForecast? decay, bool explain)
+    {
+        ForecastJson.WriteBody(json, forecast);
+        fit.Write(json);
+        WaysInText.Write(json, forecast.Ingress, decay);
+        if (explain)
+            ExplanationText.Write(json, LossExplanation.Of(situation, PropertyFacts.Default));
+    }
+
+    private static (string Name, Situation Situation, DateOnly On, decimal? TareGrams) Of(Assessment.Holdings.Holding holding, Situation situation, DateOnly on) =>
+        ($"{holding.Id} {holding.Content.Name}", AirOf.With(situation, AirOf.Cabinet(holding)), on, holding.Container.TareGrams);
+
+    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
     {
         if (p.GetValue(_id) is not { } typed)
             throw RefusedException.Words("a container is needed: forecast ID; or, with no book, forecast --content NAME --amount AMOUNT --vessel VESSEL --closure CLOSURE");
@@ -58,12 +88,12 @@ internal sealed class ForecastVerb : IVerb
         var holding = open.Stock.Of(BookAccess.Id(typed));
         if (holding.Situation is not { } situation)
             throw RefusedException.Input($"nothing can be forecast for {holding.Id} {holding.Content.Name}: {holding.SituationProblem}");
-        return ($"{holding.Id} {holding.Content.Name}", Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? around.Today));
+        return Of(holding, situation, p.GetValue(_on) ?? around.Today);
     }
 
-    private Forecast WithoutBook(ParseResult p, Surroundings around)
+    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) WithoutBook(string typed, ParseResult p, Surroundings around)
     {
-        var content = ContentWords.Find(p.GetValue(_content)!);
+        var content = ContentWords.Find(typed);
         if (content.IsUnknown)
             throw RefusedException.Words("nothing can be forecast for an unknown content");
         var today = around.Today;
@@ -88,7 +118,7 @@ internal sealed class ForecastVerb : IVerb
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
-        return Forecast.Of(situation, PropertyFacts.Default, p.GetValue(_on) ?? today.AddDays(days));
+        return (typed, _air.Around(situation, p), p.GetValue(_on) ?? today.AddDays(days), null);
     }
 
     private static Cover CoverCalled(string words, WareCatalogue wares)
@@ -128,7 +158,7 @@ internal sealed class ForecastVerb : IVerb
         return RefusedException.Words($"'{words}' is not a {sort} that can be named; {(nearest.Count > 0 ? "nearest: " + string.Join("; ", nearest) : $"'stockroom {sort}s' lists them")}");
     }
 
-    private static void Print(TextWriter to, string name, Forecast forecast, bool explain)
+    private static void Print(TextWriter to, string name, Forecast forecast, DecayForecast? decay, bool explain)
     {
         to.WriteLine($"{name}, on {forecast.On.Iso()}");
         to.WriteLine($"a year: {AYear(forecast)}");
@@ -156,6 +186,8 @@ internal sealed class ForecastVerb : IVerb
             to.WriteLine($"{path.Path}: {rate}{path.Because}{(path.Source is { } source ? $" [{source}]" : "")}");
         }
 
+        foreach (var line in WaysInText.Lines(forecast.Ingress, decay, explain).Concat(AirJson.Lines(forecast.Air)))
+            to.WriteLine(line);
         foreach (var warning in forecast.Warnings)
             to.WriteLine($"note: {warning}");
     }

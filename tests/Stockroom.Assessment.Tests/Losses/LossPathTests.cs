@@ -82,6 +82,45 @@ public sealed class ThroughCoverTests : LossPathContractTests
     protected override IReadOnlyList<PublishedCase> Published => [new(Bench.BromineUnder("water"), 0, 0, "series resistance")];
 }
 
+public sealed class ThroughPackingTests : LossPathContractTests
+{
+    protected override ILossPath Path => new ThroughPacking();
+
+    protected override Situation Absent => Bench.BromineUnder(null);
+
+    // The packing itself loses nothing; its figures are those of the whole way, below.
+    protected override IReadOnlyList<PublishedCase> Published => [new(Bench.BromineUnder(null) with { OuterPacking = "can with absorbent" }, 0, 0, "series resistance")];
+
+    // By hand: the stopper's gap 2 um round 20 mm over 20 mm, the can's 10 um round 100 mm over 5 mm, 100 times wider; Stefan's drift at
+    // 28 per cent vapour makes the leak 1.17 times what plain diffusion gives.
+    [Fact]
+    public void Can_RoundAGroundJoint_ChangesAlmostNothing() => Assert.Equal(1 / (1 + (1.17 / 100)), Left("can with absorbent", Bench.BromineUnder(null)), 0.001);
+
+    [Fact]
+    public void FoilBag_RoundALooseCap_HoldsNearlyAll() =>
+        Assert.InRange(Left("foil bag", Bench.Of("diethyl ether", 50, "glass vial 20 mL", "loose cap")), 1e-4, 0.05);
+
+    [Theory]
+    [InlineData("a box from the attic")]
+    [InlineData("sealed bag")]
+    public void Packing_UnknownOrOfAnUnknownFilm_IsNoBarrierAndSaysSo(string words)
+    {
+        var forecast = Forecast.Of(Bench.Of("tin tetrachloride", 50, "glass vial 20 mL", "loose cap") with { OuterPacking = words }, Bench.Facts, Bench.Day);
+        Assert.Contains("counted as no barrier", forecast.Paths.Single(p => p.Path == Path.Name).Because, StringComparison.Ordinal);
+        Assert.Equal(1, Left(words, Bench.Of("tin tetrachloride", 50, "glass vial 20 mL", "loose cap")));
+    }
+
+    [Theory]
+    [InlineData("in a CAPPED TUBE of the museum", "capped tube")]
+    [InlineData("can with absorbent", "can with absorbent")]
+    [InlineData("press-seal bag", "zip bag")]
+    [InlineData("two plastic bags", "sealed bag")]
+    public void Words_OfTheKeeper_NameARow(string words, string name) => Assert.Equal(name, OuterPackings.Find(words)!.Name);
+
+    private static double Left(string packing, Situation situation) =>
+        Forecast.Of(situation with { OuterPacking = packing }, Bench.Facts, Bench.Day).LossRate!.Value.Expected / Forecast.Of(situation, Bench.Facts, Bench.Day).LossRate!.Value.Expected;
+}
+
 public sealed class FlameSealTests : LossPathContractTests
 {
     protected override ILossPath Path => new FlameSeal();

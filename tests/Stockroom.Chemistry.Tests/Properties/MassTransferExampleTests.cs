@@ -135,7 +135,12 @@ public sealed class MassTransferExampleTests
         Assert.Equal(0, WellMixedAir.After(default, g, q, new Fraction(0.3), v, default).KilogramsPerCubicMetre);
     }
 
-    // Cengel 14.3: air in water; 14.6: moisture through two resistances in series.
+    // Cengel 14.6: moisture through two resistances in series.
+    [Fact]
+    public void Permeation_ThroughAResistance_ComesOut() =>
+        Near(94355e-12, Permeation.Through(new Pressure(1404), new Pressure(234), new VapourResistance(0.0124e12)).KilogramsPerSquareMetreSecond, 0.002);
+
+    // Cengel 14.3: air in water.
     [Fact]
     public void Henry_AirInWater_ComesOut() => Near(1.452e-5, HenryLaw.MoleFraction(new Pressure(90_040), new Pressure(6.2e9)).Value, 0.002);
 }

@@ -272,6 +272,22 @@ public sealed class WorkedExampleTests
         Assert.Throws<ArgumentOutOfRangeException>(() => RedlichKwong.Pressure(n, Volume.FromMillilitres(50), t, new Temperature(425.1), Pressure.FromBar(37.96)));
     }
 
+    // Arnikar and Rajurkar 4.4: tritium gas 2.59 Ci/cm3; 4.2: potassium 1813 disintegrations a minute and gram by the older constants.
+    [Fact]
+    public void Activity_TritiumAndOldPotassium_ComeOut()
+    {
+        const double Year = 3.16e7;
+        Near(2.59, 2 * PhysicalConstants.Avogadro / 22400 * RadioactiveDecay.DecayConstant(new Span(12.3 * Year)).PerSecond / 3.7e10, 0.01);
+        Near(1813, RadioactiveDecay.SpecificActivity(new Span(1.3e9 * Year), MolarMass.FromGramsPerMole(40)).BecquerelsPerGram * 1.19e-4 * 60, 0.01);
+    }
+
+    // Stoichiometry by IUPAC weights: 2 mol of thiosulfate pentahydrate for 10 g of bromine 31.06 g; 2 mol of bicarbonate for 100 g of sulfuric acid 171.3 g.
+    [Theory]
+    [InlineData("bromine", 10, "sodium thiosulfate pentahydrate", 31.06)]
+    [InlineData("sulfuric acid", 100, "sodium hydrogencarbonate", 171.3)]
+    public void MolarMasses_TwoMolesOfAgent_GiveThePublishedMass(string target, double grams, string agent, double expected) =>
+        Near(expected, grams / Facts.Catalogue[target].MolarMass!.Value.GramsPerMole * 2 * Facts.Catalogue[agent].MolarMass!.Value.GramsPerMole, 0.002);
+
     private static DiffusionVolume DiffusivityOf(string name) => new(name switch
     {
         "cyclohexane" => (6 * 15.9) + (12 * 2.31),

@@ -12,7 +12,7 @@ public sealed class Breathing : ILossPath
 {
     private const double AirViscosity = 1.82e-5;
     private const double HalfDay = 12 * 3600;
-    private const double Barometer = 0.02;
+    internal const double Barometer = 0.02;
 
     private static readonly Spread Model = Spread.Of(3);
     private static readonly Provenance Source = new("gas law with saturated vapour; viscous flow in a ring gap, Bird, Stewart, Lightfoot, 2nd ed.", "section 2.4", "2002");
@@ -71,7 +71,7 @@ public sealed class Breathing : ILossPath
         return sum;
     }
 
-    private static bool Conducts(LossState state, Func<Band<Length>, Length> pick)
+    internal static bool Conducts(LossState state, Func<Band<Length>, Length> pick)
     {
         if (state.Closure.Gap is not { } gap)
             return true;

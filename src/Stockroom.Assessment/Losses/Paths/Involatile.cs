@@ -3,12 +3,12 @@ using Stockroom.Chemistry.Catalogue;
 namespace Stockroom.Assessment.Losses.Paths;
 
 /// <summary>
-/// Ionic solids without a listed vapour pressure: salts of the alkali and alkaline-earth metals and of silver have none that could
+/// Ionic solids without a listed vapour pressure: salts of the alkali and alkaline-earth metals, radium among them, and of silver have none that could
 /// be measured near room temperature. Source: common practice. Other solids stay unknown.
 /// </summary>
 internal static class Involatile
 {
-    private static readonly string[] Ionic = ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Ag"];
+    private static readonly string[] Ionic = ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Ra", "Ag"];
 
     /// <summary>Null where the content is not such a solid.</summary>
     public static string? Reason(LossState state) =>

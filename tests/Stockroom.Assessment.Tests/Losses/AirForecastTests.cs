@@ -1,0 +1,124 @@
+using CsCheck;
+using Stockroom.Assessment.Losses;
+using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Tests.Losses;
+
+public sealed class AirForecastTests
+{
+    private static readonly AirSpace Cabinet = new(new Volume(0.3), new RateConstant(0.2 / 3600));
+    private static readonly AirSpace Room = new(new Volume(30), new RateConstant(0.4 / 3600)) { Mixing = new Fraction(1) };
+
+    private static Forecast In(Situation situation) => Forecast.Of(situation with { Air = Cabinet, RoomAir = Room }, Bench.Facts, Bench.Day);
+
+    // Two boxes by hand: room G/(1 x 30 x 0.4/h); cabinet that and G/(0.3 x 0.3 x 0.2/h).
+    [Fact]
+    public void Cabinet_InARoom_IsTwoBoxesInSeries()
+    {
+        var forecast = In(Bench.BromineUnder(null));
+        var g = forecast.LossRate!.Value.Expected.KilogramsPerSecond;
+        var room = g / (30 * 0.4 / 3600);
+        Assert.Equal(room, forecast.Air!.Room!.Concentration.Expected.KilogramsPerCubicMetre, room * 1e-9);
+        var cabinet = room + (g / (0.3 * 0.3 * 0.2 / 3600));
+        Assert.Equal(cabinet, forecast.Air.Concentration.Expected.KilogramsPerCubicMetre, cabinet * 1e-9);
+    }
+
+    // 29 CFR 1910.1000 and the NIOSH guide: bromine 0.1 ppm is the lowest of its limits for daily work; ethanol burns from 3.3 %.
+    [Fact]
+    public void Limits_StrictestOfAllKinds_IsTaken()
+    {
+        Assert.Equal(0.1, In(Bench.BromineUnder(null)).Air!.Limit!.Share!.Value.PartsPerMillion, 1e-9);
+        var ethanol = In(Bench.Of("ethanol", 200, "glass reagent bottle 250 mL", "loose cap")).Air!;
+        Assert.Equal(0.033, ethanol.Share!.Value.Expected / ethanol.ShareOfLowerFlammableLimit!.Value, 1e-6);
+        Assert.Equal("ethanol", ethanol.Gases[0].Gas.Name);
+    }
+
+    // A ceiling limit counts as much as a mean over eight hours: hydrogen chloride has 5 ppm as ceiling in 29 CFR 1910.1000.
+    [Fact]
+    public void Limits_OfASolution_AreThoseOfItsGas()
+    {
+        var air = In(Bench.Of("hydrochloric acid 37%", 200, "glass reagent bottle 250 mL", "loose cap")).Air!;
+        Assert.Equal("hydrogen chloride", air.Gases[0].Gas.Name);
+        Assert.Equal(5, air.Limit!.Share!.Value.PartsPerMillion, 0.1);
+        Assert.DoesNotContain(air.Gases, g => g.Gas.Name == "water");
+    }
+
+    [Fact]
+    public void Mixture_SharesOfLimits_AddUp()
+    {
+        var air = In(Bench.Of("ethanol 70%", 200, "glass reagent bottle 250 mL", "loose cap")).Air!;
+        Assert.Equal(air.Gases.Sum(g => g.ShareOfLimit?.Expected.Value ?? 0), air.ShareOfLimit!.Value.Value, 1e-12);
+    }
+
+    // 100 mL of ether, 71 g, in a refrigerator of 150 L: 71/74.12 mol of 24.1 L each in 150 L: 15.4 % by volume; it burns from 1.9 %.
+    [Fact]
+    public void Breakage_EtherInARefrigerator_IsEightTimesTheFlammableLimit()
+    {
+        var fridge = AirSpaces.Of("refrigerator")!.Space;
+        var ether = Bench.Of("diethyl ether", 71.3, "glass reagent bottle 100 mL", "screw cap, PTFE-faced liner", 4) with { Air = fridge, RoomAir = Room };
+        var breakage = Forecast.Of(ether, Bench.Facts, Bench.Day).Air!.Breakage!;
+        Assert.Equal(71.3 / 74.12 * 8.314462 * 277.15 / 101_325 / 0.15, breakage.Share!.Value.Value, 1e-3);
+        Assert.InRange(breakage.ShareOfLowerFlammableLimit!.Value.Value, 7, 9);
+    }
+
+    // A liquid gives no more vapour than saturation: 500 g of water-white xylene in a small cabinet stands at its vapour pressure.
+    [Fact]
+    public void Breakage_MuchLiquid_StopsAtSaturation()
+    {
+        var breakage = In(Bench.Of("xylene", 200, "glass reagent bottle 250 mL", "screw cap, PTFE-faced liner", 20)).Air!.Breakage!;
+        var p = Bench.Facts.VapourPressure(Bench.Facts.Catalogue["xylene"], Temperature.FromCelsius(20)).Value!.Value;
+        Assert.Equal(p.Pascals / 101_325, breakage.Share!.Value.Value, 1e-9);
+    }
+
+    // 1 kg of argon is 0.60 m3: in 10 m3 the oxygen falls from 20.95 to 19.7 %; in a cabinet nothing is left.
+    [Fact]
+    public void Breakage_InertGas_TakesTheOxygensPlace()
+    {
+        var argon = Bench.Of("argon", 1000, "gas cylinder 2 L", "valve", 20);
+        Oxygen(19.7, argon with { Air = new AirSpace(new Volume(10), new RateConstant(0.4 / 3600)) }, 0.1);
+        Oxygen(0, argon with { Air = Cabinet }, 1e-9);
+        static void Oxygen(double percent, Situation s, double within) =>
+            Assert.Equal(percent, Forecast.Of(s, Bench.Facts, Bench.Day).Air!.Breakage!.Oxygen.Percent, within);
+    }
+
+    // By hand: 1 mg of radium-226 is 36.6 MBq; a tenth of its radon free, all of it passing an open neck slowly; decay 2.1e-6 1/s beside the fresh air.
+    [Fact]
+    public void Radon_OpenRadium_StandsByTheBalanceOfDecayAndFreshAir()
+    {
+        var open = Bench.Of("radium", 0.001, "glass vial 2 mL", "none");
+        var radon = In(open).Air!.Radon!;
+        var lambda = Math.Log(2) / 3.3018e5;
+        var most = lambda * 3.66e7 * 0.1 / ((lambda + (0.4 / 3600)) * 30);
+        Assert.InRange(radon.Room!.Value.Expected.BecquerelsPerCubicMetre, 0.5 * most, most);
+        Assert.Equal(radon.Room.Value.Expected.BecquerelsPerCubicMetre / 300, radon.ShareOfReference.Expected.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Radon_FlameSealed_StaysInside()
+    {
+        var radon = In(Bench.Of("radium", 0.001, "glass ampoule 2 mL", "flame seal")).Air!.Radon!;
+        Assert.Equal(0, radon.Inner.High.BecquerelsPerCubicMetre);
+        Assert.Null(In(Bench.Of("thorium", 1, "glass ampoule 2 mL", "flame seal")).Air?.Radon);
+    }
+
+    [Fact]
+    public void Air_MoreFreshAir_IsNeverWorse() =>
+        Gen.Select(Bench.Any("bromine", "diethyl ether", "ammonia solution 25%", "iodine", "mercury"), Gen.Double[0.02, 5], Gen.Double[1, 10]).Sample((content, changes, more) =>
+        {
+            double At(double n) => Forecast.Of(
+                Bench.Of(content, 50, "glass reagent bottle 250 mL", "loose cap") with { Air = new AirSpace(new Volume(0.3), new RateConstant(n / 3600)) }, Bench.Facts, Bench.Day).Air!.Concentration.Expected.KilogramsPerCubicMetre;
+            return At(changes * more) <= At(changes) * (1 + 1e-12);
+        }, iter: 60);
+
+    // Sums over a cabinet by hand: each adds its own share.
+    [Fact]
+    public void Cabinet_OfSeveral_AddsTheirShares()
+    {
+        var (ether, acetone) = (In(Bench.Of("diethyl ether", 50, "glass reagent bottle 250 mL", "loose cap")).Air!, In(Bench.Of("acetone", 50, "glass reagent bottle 250 mL", "loose cap")).Air!);
+        var air = new CabinetAir([("A", ether), ("B", acetone)]);
+        Assert.Equal(ether.ShareOfLimit!.Value.Value + acetone.ShareOfLimit!.Value.Value, air.Limits.Expected.Value, 1e-12);
+        Assert.Equal(ether.ShareOfLowerFlammableLimit!.Value.Value + acetone.ShareOfLowerFlammableLimit!.Value.Value, air.Flammable.Expected.Value, 1e-12);
+        Assert.Equal("A", air.WorstFire!.Value.Label);
+    }
+}

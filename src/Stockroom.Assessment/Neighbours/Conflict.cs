@@ -17,14 +17,14 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
     /// <param name="a">Of the judgement's first content.</param>
     /// <param name="b">Of its second.</param>
     /// <param name="judgement">What the two contents are to each other.</param>
-    /// <param name="spoken">The reasons of that judgement that were already found to speak.</param>
-    public static Conflict? Between(Cluster a, Cluster b, PairJudgement judgement, SpokenReasons spoken)
+    /// <param name="spoken">The reasons of that judgement that were already found to speak, where many clusters are asked about.</param>
+    public static Conflict? Between(Cluster a, Cluster b, PairJudgement judgement, SpokenReasons? spoken = null)
     {
         if (Nearness.Between(a.Stand, b.Stand) is not { } has)
             return null;
         var unknown = a.Profile.IsUnknown || b.Profile.IsUnknown;
         var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
-        var worst = spoken.At(has, airMeets, unknown);
+        var worst = (spoken ?? new SpokenReasons(judgement)).At(has, airMeets, unknown);
         if (worst is null && Above(a, b, judgement) is { } above)
             worst = unknown ? OfUnknown(above, []) : above;
         return worst is null ? null : new Conflict(a, b, worst, unknown ? Unknown : worst.Cause, worst.Separation, has);

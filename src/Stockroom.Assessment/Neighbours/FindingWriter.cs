@@ -87,7 +87,7 @@ internal static class FindingWriter
             {
                 var a = conflict.A.Items[i];
                 var b = conflict.B.Items[j];
-                yield return new FoundPair(a.Key, b.Key, a.Label, b.Label, conflict.Has, aAbove, bAbove);
+                yield return new FoundPair(a.Key, b.Key, a.Label, b.Label, conflict.Has, aAbove, bAbove, conflict.Reason.ByAir ? conflict.Reason.ABreathes : null);
             }
         }
     }

@@ -26,6 +26,10 @@ public class NeighbourBenchmark
     [Params(ClassTable.None, ClassTable.Sea)]
     public ClassTable Table { get; set; }
 
+    /// <summary>True where everything stands everywhere, as on the worst of shelves.</summary>
+    [Params(false, true)]
+    public bool Mixed { get; set; }
+
     [GlobalSetup]
     public void MakeStore()
     {
@@ -38,7 +42,9 @@ public class NeighbourBenchmark
         var kept = new List<ContactProfile>();
         for (var i = 0; i < Containers; i++)
         {
-            if (i % PerCabinet == 0)
+            if (Mixed && i == 0)
+                kept = [.. Enumerable.Range(0, 200).Select(_ => profiles[random.Next(profiles.Length)])];
+            if (!Mixed && i % PerCabinet == 0)
                 kept = Peaceful(profiles, judge, random);
             var profile = random.Next(1000) == 0 ? profiles[random.Next(profiles.Length)] : kept[random.Next(kept.Count)];
             _items[i] = new ShelfItem($"K{i:000000}", profile.Name, profile, StandOf(i));

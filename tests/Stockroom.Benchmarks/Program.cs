@@ -52,18 +52,18 @@ static void Forecasts()
 
 static void Neighbours()
 {
-    foreach (var table in (ClassTable[])[ClassTable.None, ClassTable.Road, ClassTable.Sea])
+    foreach (var (table, mixed) in (IEnumerable<(ClassTable, bool)>)[(ClassTable.None, false), (ClassTable.Sea, false), (ClassTable.None, true)])
     {
         foreach (var count in (int[])[1_000, 5_000, 20_000, 100_000])
         {
-            var benchmark = new NeighbourBenchmark { Containers = count, Table = table };
+            var benchmark = new NeighbourBenchmark { Containers = count, Table = table, Mixed = mixed };
             benchmark.MakeStore();
             for (var i = 0; i < 3; i++)
             {
                 var watch = Stopwatch.StartNew();
                 var wrong = benchmark.FindAll();
                 var elapsed = watch.Elapsed;
-                Console.WriteLine($"{count:N0} containers in {count / 100:N0} cabinets, table {ClassTableWords.Of(table)}, {wrong:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / count:0.0} us a container");
+                Console.WriteLine($"{count:N0} containers in {count / 100:N0} cabinets{(mixed ? ", all mixed" : "")}, table {ClassTableWords.Of(table)}, {wrong:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / count:0.0} us a container");
             }
         }
     }

@@ -16,15 +16,14 @@ namespace Stockroom.Assessment.Holdings;
 public sealed class Holding
 {
     private readonly StockFacts _facts;
-    private readonly Lazy<Classification> _classification;
-    private readonly Lazy<LabelElements> _label;
-    private readonly Lazy<ContactProfile> _profile;
+    private readonly JudgedContent _judged;
+    private readonly Lazy<PlaceLimits> _limits;
     private readonly Lazy<Forecast?> _forecast;
     private readonly Lazy<SealVerdict?> _seal;
     private readonly Lazy<IReadOnlyList<WettedPart>> _wetted;
     private readonly Lazy<AmpouleFill?> _ampoule;
 
-    internal Holding(Container container, BookState state, StockFacts facts, DateOnly today, RuleSet rules)
+    internal Holding(Container container, BookState state, StockFacts facts, DateOnly today, JudgedContents contents)
     {
         _facts = facts;
         Container = container;
@@ -36,9 +35,8 @@ public sealed class Holding
         (Situation, SituationProblem) = Content.IsUnknown
             ? (null, "what it is, is not known")
             : SituationOf.Container(container, Content, state, facts.Wares);
-        _classification = new(() => Classifier.Classify(Content, facts.Hazards, rules));
-        _label = new(() => LabelElements.Of(Classification, facts.Hazards));
-        _profile = new(() => WithCover(ContactProfile.Of(Content, Classification, facts.Contacts), rules));
+        _judged = contents.Of(Content, container.Cover?.Name);
+        _limits = new(() => state.LimitsAt(container.PlaceId));
         _forecast = new(() => Situation is { } s ? Losses.Forecast.Of(s, facts.Properties, today) : null);
         _seal = new(() => Situation is { } s && s.Weighings.Count > 0 ? SealVerdict.Of(s, facts.Properties) : null);
         _wetted = new(() => Situation is { } s ? VesselFit.Of(s, facts.Properties) : []);
@@ -70,11 +68,14 @@ public sealed class Holding
 
     public string? SituationProblem { get; }
 
-    public Classification Classification => _classification.Value;
+    public Classification Classification => _judged.Classification;
 
-    public LabelElements Label => _label.Value;
+    public LabelElements Label => _judged.Label;
 
-    public ContactProfile Profile => _profile.Value;
+    public ContactProfile Profile => _judged.Profile;
+
+    /// <summary>What is known of its place, and of what that stands in.</summary>
+    public PlaceLimits Limits => _limits.Value;
 
     public Forecast? Forecast => _forecast.Value;
 
@@ -89,14 +90,6 @@ public sealed class Holding
     public bool IsFlameSealed => Container.Closure is { } closure && _facts.Wares.FindClosure(closure)?.Mechanism == ClosureMechanism.Fused;
 
     internal ShelfItem ShelfItem => new(Id.ToString(), Content.Name, Profile, Stand, IsFlameSealed);
-
-    // What lies over a content leaks with it, and counts among its families.
-    private ContactProfile WithCover(ContactProfile profile, RuleSet rules)
-    {
-        if (Container.Cover is not { } cover || _facts.Wares.FindCover(cover.Name)?.Content is not { } name || _facts.Catalogue.Resolve(name).Content is not { } over)
-            return profile;
-        return profile.Under(ContactProfile.Of(over, Classifier.Classify(over, _facts.Hazards, rules), _facts.Contacts));
-    }
 
     private AmpouleFill? Fill() => Situation is { } s ? AmpouleFill.Of(s, _facts.Properties) : null;
 }

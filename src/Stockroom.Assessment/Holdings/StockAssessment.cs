@@ -11,6 +11,7 @@ namespace Stockroom.Assessment.Holdings;
 /// <summary>The whole stock judged on a day: what stands wrong, what leaves, what is due. Pure: the same book, facts and day give the same.</summary>
 public sealed class StockAssessment
 {
+    private readonly JudgedContents _contents;
     private readonly Dictionary<ContainerId, Holding> _byId;
     private readonly Lazy<IReadOnlyList<Finding>> _findings;
     private readonly Lazy<IReadOnlyList<PlaceFinding>> _placeFindings;
@@ -23,7 +24,8 @@ public sealed class StockAssessment
         State = state;
         Facts = facts = WithOwn(facts, state);
         Today = today;
-        Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, rules))];
+        _contents = new JudgedContents(facts, rules);
+        Holdings = [.. state.Present.Select(c => new Holding(c, state, facts, today, _contents))];
         _byId = Holdings.ToDictionary(h => h.Id);
         _findings = new(() => new NeighbourFinder(new PairJudge(ClassTable)).Find(Holdings.Select(h => h.ShelfItem)));
         _placeFindings = new(() => PlaceRuleList.Find(this));
@@ -62,7 +64,7 @@ public sealed class StockAssessment
         if (_byId.TryGetValue(id, out var holding))
             return holding;
         var container = State.ContainerCalled(id);
-        return new Holding(container, State, Facts, Today, RuleSet.Eu);
+        return new Holding(container, State, Facts, Today, _contents);
     }
 
     // The keeper's own substances and classifications lie on top of the catalogue's and win.

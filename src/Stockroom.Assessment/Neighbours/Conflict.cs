@@ -14,36 +14,24 @@ internal sealed record Conflict(Cluster A, Cluster B, PairReason Reason, string 
     private static readonly Provenance CorrosiveAbove = new("49 CFR 177.848", "(e)(3), by analogy from vehicles to shelves", "2024");
 
     /// <summary>The worst that stands against two clusters where they stand; null where nothing does.</summary>
-    public static Conflict? Between(Cluster a, Cluster b, PairJudgement judgement)
+    /// <param name="a">Of the judgement's first content.</param>
+    /// <param name="b">Of its second.</param>
+    /// <param name="judgement">What the two contents are to each other.</param>
+    /// <param name="spoken">The reasons of that judgement that were already found to speak, where many clusters are asked about.</param>
+    public static Conflict? Between(Cluster a, Cluster b, PairJudgement judgement, SpokenReasons? spoken = null)
     {
         if (Nearness.Between(a.Stand, b.Stand) is not { } has)
             return null;
+        var unknown = a.Profile.IsUnknown || b.Profile.IsUnknown;
         var airMeets = Nearness.SharesAir(a.Stand, b.Stand) && !a.IsFlameSealed && !b.IsFlameSealed;
-        bool Speaks(PairReason reason) => reason.Separation > has && (!reason.ByAir || airMeets);
-        var worst = First(judgement.Reasons, Speaks);
-        if (judgement.ClassReason is { } byClass && byClass.Separation > has && byClass.Separation > (worst?.Separation ?? Separation.SameTray))
-            worst = byClass;
-        worst ??= Above(a, b, judgement);
-        if (worst is null)
-            return null;
-        return a.Profile.IsUnknown || b.Profile.IsUnknown
-            ? new Conflict(a, b, OfUnknown(worst, judgement.Reasons.Where(Speaks)), Unknown, worst.Separation, has)
-            : new Conflict(a, b, worst, worst.Cause, worst.Separation, has);
-    }
-
-    private static PairReason? First(IReadOnlyList<PairReason> reasons, Func<PairReason, bool> speaks)
-    {
-        for (var i = 0; i < reasons.Count; i++)
-        {
-            if (speaks(reasons[i]))
-                return reasons[i];
-        }
-
-        return null;
+        var worst = (spoken ?? new SpokenReasons(judgement)).At(has, airMeets, unknown);
+        if (worst is null && Above(a, b, judgement) is { } above)
+            worst = unknown ? OfUnknown(above, []) : above;
+        return worst is null ? null : new Conflict(a, b, worst, unknown ? Unknown : worst.Cause, worst.Separation, has);
     }
 
     // Of what is not known no product can be named; it could bring whatever the worst of its rules say.
-    private static PairReason OfUnknown(PairReason worst, IEnumerable<PairReason> broken) => worst with
+    internal static PairReason OfUnknown(PairReason worst, IEnumerable<PairReason> broken) => worst with
     {
         Would = [.. broken.Where(r => r.Separation == worst.Separation).SelectMany(r => r.Would).Append(worst.Would[0]).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank).Take(3)],
         Source = worst.Source with { Source = $"house rule for unknown contents, by the strictest rule met: {worst.Source.Source}" },

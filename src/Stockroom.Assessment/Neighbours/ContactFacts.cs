@@ -15,8 +15,8 @@ public sealed class ContactFacts
     private readonly Dictionary<string, List<SubstanceFamily>> _bySubstance;
     private readonly Dictionary<string, List<(decimal FromPercent, int Term)>> _substanceTerms;
     private readonly List<ContactRule>?[] _rules;
-    private readonly bool[] _far;
     private readonly TermSet[] _partners;
+    private readonly TermSet[] _farPartners;
     private readonly int _terms;
 
     internal ContactFacts(
@@ -35,15 +35,13 @@ public sealed class ContactFacts
         Rules = rules;
         _terms = terms;
         _rules = new List<ContactRule>?[terms * terms];
-        _far = new bool[terms];
         _partners = [.. Enumerable.Range(0, terms).Select(_ => new TermSet(terms))];
+        _farPartners = [.. Enumerable.Range(0, terms).Select(_ => new TermSet(terms))];
         foreach (var rule in rules)
         {
             Enter(rule, rule.A.Index, rule.B.Index);
             if (rule.A.Index != rule.B.Index)
                 Enter(rule, rule.B.Index, rule.A.Index);
-            _far[rule.A.Index] |= rule.Separation == Separation.FarApart;
-            _far[rule.B.Index] |= rule.Separation == Separation.FarApart;
         }
     }
 
@@ -79,8 +77,6 @@ public sealed class ContactFacts
 
     internal IReadOnlyList<ContactRule> Between(int termA, int termB) => _rules[(termA * _terms) + termB] ?? (IReadOnlyList<ContactRule>)[];
 
-    internal bool MayNeedToStandFarApart(int term) => _far[term];
-
     /// <summary>The terms as a set.</summary>
     internal TermSet SetOf(int[] terms)
     {
@@ -99,8 +95,19 @@ public sealed class ContactFacts
         return set;
     }
 
+    /// <summary>All terms that must stand far apart from one of these.</summary>
+    internal TermSet FarPartnersOf(int[] terms)
+    {
+        var set = new TermSet(_terms);
+        foreach (var term in terms)
+            set.AddAll(_farPartners[term]);
+        return set;
+    }
+
     private void Enter(ContactRule rule, int a, int b)
     {
+        if (rule.Separation == Separation.FarApart)
+            _farPartners[a].Add(b);
         (_rules[(a * _terms) + b] ??= []).Add(rule);
         _partners[a].Add(b);
     }

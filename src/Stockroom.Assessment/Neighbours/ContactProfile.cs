@@ -20,6 +20,7 @@ public sealed class ContactProfile
     private readonly Lazy<Classification> _classification;
     private readonly Lazy<GoodsClass> _goods;
     private readonly Lazy<StorageClass> _storage;
+    private readonly ClassRows?[] _rows = new ClassRows?[ClassTableWords.All.Count];
 
     private ContactProfile(
         ContactFacts facts, Content content, IReadOnlyList<CarriedFamily> families, int[] terms, IReadOnlyList<string> notes, Lazy<Classification> classification,
@@ -37,6 +38,7 @@ public sealed class ContactProfile
         Composition = CompositionOf(content);
         TermSet = facts.SetOf(terms);
         Partners = facts.PartnersOf(terms);
+        FarPartners = facts.FarPartnersOf(terms);
         IsCorrosiveLiquid = IsLiquid && Carries("corrosive-liquid");
         MustNotStandUnderCorrosives = families.Any(f => NotUnderCorrosives.Contains(f.Family.Key));
         Identity = $"{content.Name}|{Composition}|{content.State}|{string.Join(',', terms)}|{cover?.Identity}";
@@ -57,6 +59,9 @@ public sealed class ContactProfile
     /// <summary>What the families do not tell, each a sentence.</summary>
     public IReadOnlyList<string> Notes { get; }
 
+    /// <summary>The rows of a class table in which it counts, and those against which these have something.</summary>
+    internal ClassRows RowsIn(ClassTable table) => _rows[(int)table] ??= ClassRows.Of(table, this);
+
     /// <summary>How it counts in transport.</summary>
     public GoodsClass Goods => _goods.Value;
 
@@ -65,9 +70,6 @@ public sealed class ContactProfile
 
     /// <summary>Equal for two profiles that every judgement treats alike, names included.</summary>
     internal string Identity { get; }
-
-    /// <summary>True where some rule could ask for more than a cabinet of its own.</summary>
-    internal bool MayNeedToStandFarApart => Array.Exists(Terms, Facts.MayNeedToStandFarApart);
 
     internal ContactFacts Facts { get; }
 
@@ -82,6 +84,8 @@ public sealed class ContactProfile
     private TermSet TermSet { get; }
 
     private TermSet Partners { get; }
+
+    private TermSet FarPartners { get; }
 
     /// <summary>The profile of a content.</summary>
     /// <param name="content">A substance, a preparation or an orphan.</param>
@@ -118,6 +122,9 @@ public sealed class ContactProfile
         Partners.Overlaps(other.TermSet)
         || (IsCorrosiveLiquid && other.MustNotStandUnderCorrosives)
         || (other.IsCorrosiveLiquid && MustNotStandUnderCorrosives);
+
+    /// <summary>True where some contact rule asks the two to stand far apart.</summary>
+    internal bool MustStandFarFrom(ContactProfile other) => FarPartners.Overlaps(other.TermSet);
 
     /// <summary>True where both hold the same known content, so that they cannot be each other's enemy by composition.</summary>
     internal bool IsSameKnownContentAs(ContactProfile other) => !IsUnknown && !other.IsUnknown && Composition == other.Composition;

@@ -10,7 +10,8 @@ namespace Stockroom.Assessment.Neighbours;
 /// <param name="Stand">What separates them now.</param>
 /// <param name="AIsAbove">True where the first stands on a shelf above the second.</param>
 /// <param name="BIsAbove">True where the second stands on a shelf above the first.</param>
-public sealed record FoundPair(string A, string B, string ALabel, string BLabel, Separation Stand, bool AIsAbove, bool BIsAbove);
+/// <param name="ABreathes">Where it is the air that harms: true if the first breathes out what harms the second, false if it is the other way round.</param>
+public sealed record FoundPair(string A, string B, string ALabel, string BLabel, Separation Stand, bool AIsAbove, bool BIsAbove, bool? ABreathes = null);
 
 /// <summary>One cause for which things stand wrong, with all pairs that it concerns.</summary>
 public sealed record Finding

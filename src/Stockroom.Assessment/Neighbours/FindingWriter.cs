@@ -37,20 +37,14 @@ internal static class FindingWriter
 
     private static Finding Finding(List<Conflict> conflicts)
     {
-        List<Conflict> sorted = [.. conflicts
-            .OrderByDescending(c => c.Needed)
-            .ThenBy(c => c.Has)
-            .ThenBy(c => c.Reason.Urgency)
-            .ThenBy(c => c.Reason.Would.Min(Consequences.Rank))
-            .ThenBy(c => c.Reason.Order)
-            .ThenBy(c => c.A.Items[0].Key, StringComparer.Ordinal)
-            .ThenBy(c => c.B.Items[0].Key, StringComparer.Ordinal)];
-        var worst = sorted[0];
+        var order = Weighed(conflicts);
+        conflicts.Sort((x, y) => Compare(x, y, order));
+        var worst = conflicts[0];
         return new Finding
         {
-            Cause = FindingSentence.Of(sorted),
+            Cause = FindingSentence.Of(conflicts),
             Rule = worst.Cause,
-            Would = [.. conflicts.SelectMany(c => c.Reason.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank)],
+            Would = [.. order.Keys.SelectMany(r => r.Would).Distinct(StringComparer.Ordinal).OrderBy(Consequences.Rank)],
             Product = worst.Reason.Product,
             Source = worst.Reason.Source,
             Verified = worst.Reason.Verified,
@@ -58,6 +52,28 @@ internal static class FindingWriter
             ByAir = conflicts.Exists(c => c.Reason.ByAir),
             Pairs = [.. conflicts.SelectMany(Pairs).OrderBy(p => p.A, StringComparer.Ordinal).ThenBy(p => p.B, StringComparer.Ordinal)],
         };
+    }
+
+    // The few reasons are weighed once, not at every comparison of two of the many conflicts.
+    private static Dictionary<PairReason, int> Weighed(List<Conflict> conflicts)
+    {
+        var order = new Dictionary<PairReason, int>(ReferenceEqualityComparer.Instance);
+        foreach (var reason in conflicts.Select(c => c.Reason).Distinct(ReferenceEqualityComparer.Instance).Cast<PairReason>()
+            .OrderBy(r => r.Urgency).ThenBy(r => r.Would.Min(Consequences.Rank)).ThenBy(r => r.Order).ThenBy(r => r.FamilyA, StringComparer.Ordinal))
+            order[reason] = order.Count;
+        return order;
+    }
+
+    private static int Compare(Conflict x, Conflict y, Dictionary<PairReason, int> order)
+    {
+        var by = y.Needed.CompareTo(x.Needed);
+        if (by == 0)
+            by = x.Has.CompareTo(y.Has);
+        if (by == 0)
+            by = order[x.Reason].CompareTo(order[y.Reason]);
+        if (by == 0)
+            by = string.CompareOrdinal(x.A.Items[0].Key, y.A.Items[0].Key);
+        return by != 0 ? by : string.CompareOrdinal(x.B.Items[0].Key, y.B.Items[0].Key);
     }
 
     private static IEnumerable<FoundPair> Pairs(Conflict conflict)
@@ -71,7 +87,7 @@ internal static class FindingWriter
             {
                 var a = conflict.A.Items[i];
                 var b = conflict.B.Items[j];
-                yield return new FoundPair(a.Key, b.Key, a.Label, b.Label, conflict.Has, aAbove, bAbove);
+                yield return new FoundPair(a.Key, b.Key, a.Label, b.Label, conflict.Has, aAbove, bAbove, conflict.Reason.ByAir ? conflict.Reason.ABreathes : null);
             }
         }
     }

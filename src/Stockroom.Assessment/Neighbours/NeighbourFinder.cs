@@ -13,14 +13,9 @@ public sealed class NeighbourFinder
         var conflicts = new List<Conflict>();
         foreach (var room in Clusters(items).GroupBy(c => c.Stand.Room!.Id, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var cabinets = room
-                .GroupBy(c => c.Stand.Cabinet?.Id ?? "", StringComparer.Ordinal)
-                .OrderBy(g => g.Key, StringComparer.Ordinal)
-                .Select(g => g.ToList())
-                .ToList();
-            foreach (var cabinet in cabinets)
-                AddWithin(cabinet, conflicts);
-            AddAcross(cabinets, conflicts);
+            foreach (var cabinet in room.GroupBy(c => c.Stand.Cabinet?.Id ?? "", StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+                AddWithin(ByContent(cabinet), conflicts);
+            AddAcross(ByContent(room), conflicts);
         }
 
         return FindingWriter.Write(conflicts);
@@ -36,41 +31,50 @@ public sealed class NeighbourFinder
             .GroupBy(i => (Number: _judge.Intern(i.Profile), i.Stand, i.IsFlameSealed))
             .Select((g, index) => new Cluster(index, g.Key.Number, g.First().Profile, g.Key.Stand, g.Key.IsFlameSealed, [.. g]))];
 
-    private void AddWithin(List<Cluster> cabinet, List<Conflict> conflicts)
+    private static List<List<Cluster>> ByContent(IEnumerable<Cluster> clusters) => [.. clusters.GroupBy(c => c.ProfileNumber).Select(g => g.ToList())];
+
+    // Each two contents are asked about once, however many containers hold them and wherever these stand.
+    private void AddWithin(List<List<Cluster>> contents, List<Conflict> conflicts)
     {
-        for (var i = 0; i < cabinet.Count; i++)
+        for (var i = 0; i < contents.Count; i++)
         {
-            for (var j = i; j < cabinet.Count; j++)
+            for (var j = i; j < contents.Count; j++)
             {
-                if (i != j || cabinet[i].Items.Count > 1)
-                    Add(cabinet[i], cabinet[j], conflicts);
+                if (_judge.MayConflict(contents[i][0].Profile, contents[j][0].Profile))
+                    Add(contents[i], contents[j], (a, b) => true, conflicts);
             }
         }
     }
 
     // From one cabinet to another only what must stand far apart is still at odds.
-    private void AddAcross(List<List<Cluster>> cabinets, List<Conflict> conflicts)
+    private void AddAcross(List<List<Cluster>> contents, List<Conflict> conflicts)
     {
-        var needy = cabinets.ConvertAll(c => c.FindAll(x => _judge.MayNeedToStandFarApart(x.Profile)));
-        for (var i = 0; i < cabinets.Count; i++)
+        for (var i = 0; i < contents.Count; i++)
         {
-            for (var j = i + 1; j < cabinets.Count; j++)
+            for (var j = i; j < contents.Count; j++)
             {
-                foreach (var a in needy[i])
-                {
-                    foreach (var b in needy[j])
-                        Add(a, b, conflicts);
-                }
+                if (_judge.MustStandFarApart(contents[i][0].Profile, contents[j][0].Profile))
+                    Add(contents[i], contents[j], (a, b) => a.Cabinet?.Id != b.Cabinet?.Id, conflicts);
             }
         }
     }
 
-    private void Add(Cluster a, Cluster b, List<Conflict> conflicts)
+    private void Add(List<Cluster> one, List<Cluster> other, Func<Stand, Stand, bool> concerns, List<Conflict> conflicts)
     {
-        if (!_judge.MayConflict(a.Profile, b.Profile))
+        var judgement = _judge.Judge(one[0].Profile, one[0].ProfileNumber, other[0].Profile, other[0].ProfileNumber);
+        if (judgement.IsFree)
             return;
-        var judgement = _judge.Judge(a.Profile, a.ProfileNumber, b.Profile, b.ProfileNumber);
-        if (Conflict.Between(a, b, judgement) is { } conflict)
-            conflicts.Add(conflict);
+        var spoken = new SpokenReasons(judgement);
+        var same = ReferenceEquals(one, other);
+        for (var i = 0; i < one.Count; i++)
+        {
+            for (var j = same ? i : 0; j < other.Count; j++)
+            {
+                var (a, b) = (one[i], other[j]);
+                var alone = ReferenceEquals(a, b) && a.Items.Count == 1;
+                if (!alone && concerns(a.Stand, b.Stand) && Conflict.Between(a, b, judgement, spoken) is { } conflict)
+                    conflicts.Add(conflict);
+            }
+        }
     }
 }

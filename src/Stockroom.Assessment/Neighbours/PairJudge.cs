@@ -9,6 +9,7 @@ namespace Stockroom.Assessment.Neighbours;
 public sealed class PairJudge(ClassTable table = ClassTable.None)
 {
     private readonly Dictionary<string, int> _interned = new(StringComparer.Ordinal);
+    private readonly Dictionary<ContactProfile, int> _seen = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(int, int), PairJudgement> _judged = [];
 
     /// <summary>The class table that is laid over the contact rules.</summary>
@@ -20,20 +21,22 @@ public sealed class PairJudge(ClassTable table = ClassTable.None)
     /// <summary>A number for a profile: equal for two that every judgement treats alike.</summary>
     internal int Intern(ContactProfile profile)
     {
-        var identity = table == ClassTable.None ? profile.Identity : $"{profile.Identity}|{profile.Goods}|{profile.Storage.Class}";
-        if (_interned.TryGetValue(identity, out var index))
+        if (_seen.TryGetValue(profile, out var index))
             return index;
-        index = _interned.Count;
-        _interned[identity] = index;
+        var identity = table == ClassTable.None ? profile.Identity : $"{profile.Identity}|{profile.RowsIn(table).Because}";
+        if (!_interned.TryGetValue(identity, out index))
+            _interned[identity] = index = _interned.Count;
+        _seen[profile] = index;
         return index;
     }
 
     /// <summary>False where nothing can stand between the two; true where something may.</summary>
-    internal bool MayConflict(ContactProfile a, ContactProfile b) => table != ClassTable.None || a.MayConflictWith(b);
+    internal bool MayConflict(ContactProfile a, ContactProfile b) =>
+        a.MayConflictWith(b) || (table != ClassTable.None && a.RowsIn(table).MayConflictWith(b.RowsIn(table)));
 
-    /// <summary>True where some rule or cell could ask for more than a cabinet of its own.</summary>
-    internal bool MayNeedToStandFarApart(ContactProfile profile) =>
-        profile.MayNeedToStandFarApart || (table == ClassTable.Sea && profile.Goods.IsDangerous);
+    /// <summary>True where a rule or a cell asks for more than a cabinet of its own.</summary>
+    internal bool MustStandFarApart(ContactProfile a, ContactProfile b) =>
+        a.MustStandFarFrom(b) || (table != ClassTable.None && a.RowsIn(table).MustStandFarFrom(b.RowsIn(table)));
 
     internal PairJudgement Judge(ContactProfile a, int ia, ContactProfile b, int ib)
     {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Stockroom.Assessment.Arrangement;
 using Stockroom.Assessment.Neighbours;
+using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Chemistry.Hazards;
 
 namespace Stockroom.Verbs;
@@ -27,10 +28,10 @@ internal sealed class ArrangeVerb : IVerb
             using var open = OpenedStock.OpenWhole(p.GetValue(book), p.GetValue(asOf), around);
             var shelving = ShelvingOf.Stock(open.Stock);
             if (p.GetValue(forOne) is { } id)
-                return Places(around, shelving, InBook(id, open, shelving), p.GetValue(json));
+                return Places(around, shelving, InBook(id, open, shelving), p.GetValue(json), open.Stock.ClassTable);
             if (p.GetValue(content) is { } words)
-                return Places(around, shelving, NotYetBooked(words, open), p.GetValue(json));
-            var plan = Arranger.Propose(shelving, p.GetValue(thorough) ? Effort.Thorough : Effort.Usual);
+                return Places(around, shelving, NotYetBooked(words, open), p.GetValue(json), open.Stock.ClassTable);
+            var plan = Arranger.Propose(shelving, p.GetValue(thorough) ? Effort.Thorough : Effort.Usual, new PairJudge(open.Stock.ClassTable));
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w => ArrangeJson.WritePlan(w, plan));
             else
@@ -40,9 +41,9 @@ internal sealed class ArrangeVerb : IVerb
         return command;
     }
 
-    private static int Places(Surroundings around, Shelving shelving, Thing thing, bool json)
+    private static int Places(Surroundings around, Shelving shelving, Thing thing, bool json, ClassTable table)
     {
-        var places = GoodPlaces.Of(shelving, thing);
+        var places = GoodPlaces.Of(shelving, thing, new PairJudge(table));
         if (json)
             JsonDocumentWriter.Write(around.Out, w => ArrangeJson.WritePlaces(w, thing, places));
         else

@@ -1,7 +1,11 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json;
+using Stockroom.Assessment.Holdings;
 using Stockroom.Assessment.Neighbours;
 using Stockroom.Assessment.Neighbours.Standing;
+using Stockroom.Book;
+using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Verbs;
 
@@ -39,17 +43,17 @@ internal sealed class NeighboursVerb : IVerb
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w =>
                 {
-                    WriteAll(w, findings, places);
+                    WriteAll(w, open.Stock, findings, places);
                     w.Damage(open.Book);
                 });
             else
-                Print(around.Out, findings, places);
+                Print(around.Out, open.Stock, findings, places);
             return findings.Count + places.Count > 0 ? ExitCodes.Attention : ExitCodes.Done;
         });
         return command;
     }
 
-    private static void WriteAll(Utf8JsonWriter json, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
+    private static void WriteAll(Utf8JsonWriter json, StockAssessment stock, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
     {
         json.WriteStartArray("findings");
         foreach (var finding in findings)
@@ -72,6 +76,12 @@ internal sealed class NeighboursVerb : IVerb
                 json.WriteString("stand", SeparationWords.Of(pair.Stand));
                 json.WriteString("a_content", pair.ALabel);
                 json.WriteString("b_content", pair.BLabel);
+                if (Breather(pair, stock) is var (id, loss))
+                {
+                    json.WriteString("breathes", id.ToString());
+                    ForecastJson.Band(json, "breathes_g_per_year", loss?.Select(r => r.GramsPerYear));
+                }
+
                 json.WriteEndObject();
             }
 
@@ -100,7 +110,20 @@ internal sealed class NeighboursVerb : IVerb
         json.WriteEndObject();
     }
 
-    private static void Print(TextWriter to, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
+    // What does the harm through the air, and how much of it gets out by its forecast; null where that is not known.
+    private static (ContainerId Id, Band<MassRate>? Loss)? Breather(FoundPair pair, StockAssessment stock)
+    {
+        if (pair.ABreathes is not { } first)
+            return null;
+        var id = ContainerId.Parse(first ? pair.A : pair.B);
+        return (id, stock.Of(id).Forecast?.LossRate);
+    }
+
+    private static string Breath(FoundPair pair, StockAssessment stock) => Breather(pair, stock) is var (id, loss)
+        ? $"; {id} breathes out {(loss is { } known ? string.Create(CultureInfo.InvariantCulture, $"about {known.Expected.GramsPerYear:G2} g a year ({known.Low.GramsPerYear:G2} to {known.High.GramsPerYear:G2})") : "nobody knows how much")}"
+        : "";
+
+    private static void Print(TextWriter to, StockAssessment stock, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)
     {
         if (findings.Count + places.Count == 0)
             to.WriteLine("nothing stands nearer than it may");
@@ -109,7 +132,7 @@ internal sealed class NeighboursVerb : IVerb
             to.WriteLine(finding.Cause);
             to.WriteLine($"  source: {finding.Source}{(finding.Verified ? "" : " (not read again for this rule)")}");
             foreach (var pair in finding.Pairs.Take(PairsShown))
-                to.WriteLine($"  {pair.A} {pair.ALabel} and {pair.B} {pair.BLabel}: stand {SeparationWords.Of(pair.Stand)}, need {SeparationWords.Of(finding.Separation)}");
+                to.WriteLine($"  {pair.A} {pair.ALabel} and {pair.B} {pair.BLabel}: stand {SeparationWords.Of(pair.Stand)}, need {SeparationWords.Of(finding.Separation)}{Breath(pair, stock)}");
             if (finding.Pairs.Count > PairsShown)
                 to.WriteLine($"  and {finding.Pairs.Count - PairsShown} pairs more");
         }

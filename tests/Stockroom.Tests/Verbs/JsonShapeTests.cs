@@ -101,6 +101,77 @@ public sealed class JsonShapeTests : IDisposable
         Assert.Equal(2, reason.GetProperty("families").GetArrayLength());
     }
 
+    // 49 CFR 177.848(d): 3 against 5.1 is O; IMDG 7.2.4: 2; the cell of storage classes 3 and 5.1B was not read.
+    [Theory]
+    [InlineData("road", "O", "3", "5.1", "own tray")]
+    [InlineData("sea", "2", "3", "5.1", "own cabinet")]
+    [InlineData("storage", null, "3", "5.1B", null)]
+    public void Pair_WithATable_GivesItsCodeClassesAndClause(string table, string? code, string a, string b, string? separation)
+    {
+        var json = _keeper.Run("pair", "acetone", "potassium permanganate", "--table", table, "--json").Done().Json;
+        var said = json.GetProperty("class_table");
+        Has(said, "table", "classes", "code", "meaning", "clause");
+        Assert.Equal(table, said.GetProperty("table").GetString());
+        Assert.Equal(code, said.GetProperty("code").GetString());
+        Assert.Equal(separation, said.GetProperty("separation").GetString());
+        Assert.Equal([a, b], said.GetProperty("classes").EnumerateArray().Select(c => c.GetString()));
+        Assert.Equal("own cabinet", json.GetProperty("separation").GetString());
+        Assert.Contains("analogy", said.GetProperty("analogy").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pair_WithoutATable_HasNone()
+    {
+        foreach (var words in (string[][])[["pair", "acetone", "ethanol", "--json"], ["pair", "acetone", "ethanol", "--table", "none", "--json"]])
+            Assert.Equal(JsonValueKind.Null, _keeper.Run(words).Done().Json.GetProperty("class_table").ValueKind);
+    }
+
+    // Sodium hydroxide and an oxidiser: class 8 and 5.1, which only the sea table sets apart.
+    [Fact]
+    public void PlaceTable_ChosenForTheBook_CountsUntilAnotherIsAskedFor()
+    {
+        string Of(params string[] more) => _keeper.Run(["pair", "sodium hydroxide", "potassium nitrate", "--json", .. more]).Done().Json.GetProperty("separation").GetString()!;
+        var before = _keeper.Run("neighbours", "--json").Json.GetProperty("findings").GetArrayLength();
+        Assert.Equal("same tray", Of());
+        _keeper.Run("place", "table", "sea").Done();
+        Assert.Equal("own cabinet", Of());
+        Assert.Equal("same tray", Of("--table", "none"));
+        Assert.True(_keeper.Run("neighbours", "--json").Json.GetProperty("findings").GetArrayLength() > before);
+        Assert.Equal(before, _keeper.Run("neighbours", "--table", "none", "--json").Json.GetProperty("findings").GetArrayLength());
+        Assert.Contains("class table chosen: sea", _keeper.Run("ledger").Done().Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Neighbours_WhatStandsWrongByItself_IsAFindingWithoutPairs()
+    {
+        _keeper.Run("place", "limit", "salts-upper", "--max-containers", "2").Done();
+        var json = _keeper.Run("neighbours", "--place", "salts-upper", "--json").Json;
+        var found = json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("pairs").GetArrayLength() == 0);
+        Assert.StartsWith("Upper salts shelf holds 5 containers", found.GetProperty("cause").GetString(), StringComparison.Ordinal);
+        Assert.Equal("salts-upper", found.GetProperty("place").GetString());
+        Assert.Contains(_keeper.Run("today", "--json").Done().Json.GetProperty("wrong").EnumerateArray(), w => w.GetProperty("what").GetString()!.Contains("upper salts shelf", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void Neighbours_ByAir_SaysWhoBreathesAndHowMuch()
+    {
+        var pairs = _keeper.Run("neighbours", "--json").Json.GetProperty("findings").EnumerateArray()
+            .Single(f => f.GetProperty("vapour").GetBoolean()).GetProperty("pairs").EnumerateArray().Where(p => p.TryGetProperty("breathes", out _)).ToList();
+        Assert.Equal(2, pairs.Count); // hydrochloric and nitric acid; sulfuric and phosphoric acid have no breath that reaches ammonia
+        Assert.All(pairs, p => Assert.True(p.GetProperty("breathes_g_per_year").GetProperty("expected").GetDouble() > 0));
+    }
+
+    [Fact]
+    public void Places_Json_SaysWhatIsKnownOfAPlace()
+    {
+        _keeper.Run("place", "limit", "salts", "--wooden", "true", "--max-flammable", "0.5", "--air-changes", "3").Done();
+        var shelf = _keeper.Run("places", "--json").Done().Json.GetProperty("places").EnumerateArray().Single(p => p.GetProperty("id").GetString() == "salts");
+        Assert.True(shelf.GetProperty("wooden").GetBoolean());
+        Assert.Equal(0.5m, shelf.GetProperty("max_flammable_l").GetDecimal());
+        Assert.Equal(3m, shelf.GetProperty("air_changes_per_h").GetDecimal());
+        Assert.Equal(JsonValueKind.Null, shelf.GetProperty("near_heat").ValueKind);
+    }
+
     [Fact]
     public void Neighbours_Json_ListsFindingsAndExitsOne()
     {

@@ -64,7 +64,7 @@ public sealed class RefusedWordsTests
         "more than one glass vial 4 mL holds", "add", "acetone", "--place", "left-shelf", "--amount", "400 mL", "--vessel", "glass vial 4 mL");
 
     [Fact]
-    public void Add_PlaceThatIsNotThere_IsRefused() => AssertRefused("there is no place 'nowhere' in this book", "add", "acetone", "--place", "nowhere");
+    public void Add_PlaceThatIsNotThere_IsRefused() => AssertRefused("there is no place 'nowhere' in this book; 'stockroom places' lists them", "add", "acetone", "--place", "nowhere");
 
     [Fact]
     public void Add_NoPlace_IsAskedForOne() => AssertRefused("a place is needed: --place PLACE", "add", "acetone");

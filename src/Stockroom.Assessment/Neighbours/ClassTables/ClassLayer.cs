@@ -24,10 +24,10 @@ internal static class ClassLayer
     {
         var (x, y) = (a.Goods, b.Goods);
         if (!x.IsKnown || !y.IsKnown)
-            return NotKnown(table, x.Class, y.Class, x.ToBecause(), y.ToBecause(), x.IsKnown ? y.Because : x.Because);
+            return NotKnown(table, x.Class, y.Class, a.RowsIn(table).Because, b.RowsIn(table).Because, x.IsKnown ? y.Because : x.Because);
         var sameClass = x.Class == y.Class && !reactDangerously;
-        var rowsA = TableRows.Of(table, a, mainOnly: sameClass);
-        var rowsB = TableRows.Of(table, b, mainOnly: sameClass);
+        var rowsA = RowsOf(table, a, sameClass);
+        var rowsB = RowsOf(table, b, sameClass);
         ClassJudgement? worst = null;
         foreach (var rowA in rowsA)
         {
@@ -36,12 +36,12 @@ internal static class ClassLayer
                 if (SegregationCells.Find(table, rowA, rowB) is not { } cell)
                     continue;
                 if (worst is null || cell.Separation > worst.Separation)
-                    worst = Of(table, x.Class, y.Class, x.ToBecause(), y.ToBecause(), cell, rowA, rowB) with { Would = ClassConsequences.Of(rowA, rowB) };
+                    worst = Of(table, x.Class, y.Class, a.RowsIn(table).Because, b.RowsIn(table).Because, cell, rowA, rowB) with { Would = ClassConsequences.Of(rowA, rowB) };
             }
         }
 
         if (table == ClassTable.Road && (CyanideWithAcid(a, b) || CyanideWithAcid(b, a)) && worst?.Separation is null or < Separation.OwnCabinet)
-            return Of(table, x.Class, y.Class, x.ToBecause(), y.ToBecause(), SegregationCells.OfCode(table, "(c)"), null, null) with { Would = ["toxic gas"] };
+            return Of(table, x.Class, y.Class, a.RowsIn(table).Because, b.RowsIn(table).Because, SegregationCells.OfCode(table, "(c)"), null, null) with { Would = ["toxic gas"] };
         return worst ?? Silent(table, a, b);
     }
 
@@ -58,8 +58,8 @@ internal static class ClassLayer
     private static ClassJudgement Silent(ClassTable table, ContactProfile a, ContactProfile b)
     {
         var blank = SegregationCells.OfCode(table, table == ClassTable.Sea ? "X" : "");
-        var without = new[] { a, b }.Where(p => TableRows.Of(table, p, mainOnly: false).Count == 0).Select(p => p.Name).Distinct(StringComparer.Ordinal);
-        return Of(table, a.Goods.Class, b.Goods.Class, a.Goods.ToBecause(), b.Goods.ToBecause(), blank, null, null) with
+        var without = new[] { a, b }.Where(p => p.RowsIn(table).Labels.Count == 0).Select(p => p.Name).Distinct(StringComparer.Ordinal);
+        return Of(table, a.Goods.Class, b.Goods.Class, a.RowsIn(table).Because, b.RowsIn(table).Because, blank, null, null) with
         {
             Code = "",
             Meaning = $"the table has no row for {string.Join(" and ", without)}; its silence is not leave to stand together",
@@ -72,5 +72,7 @@ internal static class ClassLayer
         Code = null, Meaning = $"unknown: {why}; never take it as leave to stand together", Clause = ClassTableWords.Title(table), Separation = null,
     };
 
-    private static string ToBecause(this GoodsClass goods) => goods.IsKnown ? $"{goods}: {goods.Because}" : goods.Because;
+    // Contents of one class are judged by that class alone as long as they do not react.
+    private static IEnumerable<string> RowsOf(ClassTable table, ContactProfile profile, bool mainOnly) =>
+        mainOnly ? profile.RowsIn(table).Labels.Where(l => TableRows.Of(table, profile.Goods with { Subsidiary = [] }, profile.IsLiquid).Contains(l)) : profile.RowsIn(table).Labels;
 }

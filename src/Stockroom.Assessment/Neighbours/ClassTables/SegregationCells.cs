@@ -20,12 +20,14 @@ public static class SegregationCells
     };
 
     private static readonly Lazy<Dictionary<(string Table, string Code), CodeMeaning>> Codes = new(ReadCodes);
+    private static readonly Lazy<IReadOnlyList<string>[]> LabelsOf = new(() =>
+        [[], .. new[] { ClassTable.Road, ClassTable.Sea, ClassTable.Storage }.Select(t => (IReadOnlyList<string>)[.. CellsOf(t).Keys.Select(k => k.A).Distinct(StringComparer.Ordinal)])]);
     private static readonly Lazy<Dictionary<(string A, string B), SegregationCell>> Road = new(ReadRoad);
     private static readonly Lazy<Dictionary<(string A, string B), SegregationCell>> Sea = new(ReadSea);
     private static readonly Lazy<Dictionary<(string A, string B), SegregationCell>> Storage = new(ReadStorage);
 
     /// <summary>Labels of a table's rows.</summary>
-    public static IReadOnlyList<string> Labels(ClassTable table) => [.. CellsOf(table).Keys.Select(k => k.A).Distinct(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Labels(ClassTable table) => LabelsOf.Value[(int)table];
 
     /// <summary>The cell of two rows, either way round; null where the table has no such row.</summary>
     public static SegregationCell? Find(ClassTable table, string a, string b) => CellsOf(table).GetValueOrDefault((a, b));

@@ -1,16 +1,10 @@
 namespace Stockroom.Assessment.Neighbours.ClassTables;
 
-/// <summary>Which rows of a transport table a content counts in, main hazard first.</summary>
+/// <summary>Which rows of a transport table a class counts in, main hazard first.</summary>
 internal static class TableRows
 {
-    public static IReadOnlyList<string> Of(ClassTable table, ContactProfile profile, bool mainOnly)
-    {
-        var goods = profile.Goods;
-        var classes = mainOnly ? goods.Hazards.Take(1) : goods.Hazards;
-        return [.. classes.Select(c => table == ClassTable.Road ? Road(c, goods, profile.IsLiquid) : Sea(c)).OfType<string>().Distinct(StringComparer.Ordinal)];
-    }
-
-    private static string? Sea(string hazard) => hazard;
+    public static IReadOnlyList<string> Of(ClassTable table, GoodsClass goods, bool isLiquid) =>
+        [.. goods.Hazards.Select(c => table == ClassTable.Road ? Road(c, goods, isLiquid) : c).OfType<string>().Distinct(StringComparer.Ordinal)];
 
     // The road table has rows for some of the poisons and for liquid corrosives alone.
     private static string? Road(string hazard, GoodsClass goods, bool isLiquid) => hazard switch

@@ -10,8 +10,8 @@ internal sealed class CorrosiveAboveEyeLevel : IPlaceRule
     internal const decimal EyeLevelMetres = 1.5m;
 
     public IEnumerable<PlaceFinding> Find(StockAssessment stock) =>
-        from place in PlaceWords.By(stock, h => h.Profile.IsCorrosiveLiquid && !h.IsFlameSealed && h.LimitsOf(stock).HeightMetres > EyeLevelMetres)
-        let height = place.Holdings[0].LimitsOf(stock).HeightMetres!.Value.ToString("0.##", CultureInfo.InvariantCulture)
+        from place in PlaceWords.By(stock, h => h.Profile.IsCorrosiveLiquid && !h.IsFlameSealed && h.Limits.HeightMetres > EyeLevelMetres)
+        let height = place.Holdings[0].Limits.HeightMetres!.Value.ToString("0.##", CultureInfo.InvariantCulture)
         select PlaceWords.Finding(
             "corrosive liquid above eye level",
             $"{PlaceWords.Subject(place.Holdings, "stands", "stand")} {height} m up on {place.Place.Name}: what leaks or slips there comes down on a face. Keep corrosive liquids below {EyeLevelMetres.ToString("0.##", CultureInfo.InvariantCulture)} m.",

@@ -9,7 +9,7 @@ internal sealed class LeadInWood : IPlaceRule
     private const decimal FromPercent = 10m;
 
     public IEnumerable<PlaceFinding> Find(StockAssessment stock) =>
-        from place in PlaceWords.By(stock, h => IsLead(h) && !h.IsFlameSealed && h.LimitsOf(stock).IsWooden == true)
+        from place in PlaceWords.By(stock, h => IsLead(h) && !h.IsFlameSealed && h.Limits.IsWooden == true)
         select PlaceWords.Finding(
             "lead in a wooden case",
             $"{PlaceWords.Subject(place.Holdings, "stands", "stand")} on {place.Place.Name} in a case of wood: wood breathes out acids that turn lead into a white powder. Move it to metal or glass, or seal it in.",

@@ -9,7 +9,7 @@ internal sealed class LightOnSensitive : IPlaceRule
 {
     public IEnumerable<PlaceFinding> Find(StockAssessment stock)
     {
-        foreach (var holding in stock.Holdings.Where(h => h.Path.Count > 0 && h.LimitsOf(stock).Light == PlaceLight.Window && IsInClearGlass(h, stock)))
+        foreach (var holding in stock.Holdings.Where(h => h.Path.Count > 0 && h.Limits.Light == PlaceLight.Window && IsInClearGlass(h, stock)))
         {
             if (LightSensitivity.Default.Of(holding.Content) is not { } spoiled)
                 continue;

@@ -13,7 +13,7 @@ internal sealed class NearHeat : IPlaceRule
     };
 
     public IEnumerable<PlaceFinding> Find(StockAssessment stock) =>
-        from place in PlaceWords.By(stock, h => h.LimitsOf(stock).IsNearHeat == true && h.Classification.StatementCodes.Any(SetOffByHeat.Contains))
+        from place in PlaceWords.By(stock, h => h.Limits.IsNearHeat == true && h.Classification.StatementCodes.Any(SetOffByHeat.Contains))
         select PlaceWords.Finding(
             "set off by heat, next to a hot thing",
             $"{PlaceWords.Subject(place.Holdings, "stands", "stand")} on {place.Place.Name}, next to something hot: heat can set it off. Move it to a cool place.",

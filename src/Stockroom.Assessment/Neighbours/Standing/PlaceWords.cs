@@ -24,8 +24,6 @@ internal static class PlaceWords
     public static PlaceFinding Finding(string rule, string cause, string would, string source, Severity severity, Place place, IReadOnlyList<Holding> holdings) =>
         new(rule, cause, [would], source, severity, place.Id, [.. holdings.Select(h => h.Id)]);
 
-    public static PlaceLimits LimitsOf(this Holding holding, StockAssessment stock) => stock.State.LimitsAt(holding.Container.PlaceId);
-
     public static Place? Cabinet(this Holding holding) => holding.Path.FirstOrDefault(p => p.Level == PlaceLevel.Cabinet);
 
     public static bool HasCategory(this Holding holding, params ReadOnlySpan<string> categories)

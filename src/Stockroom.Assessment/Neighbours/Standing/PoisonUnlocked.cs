@@ -7,7 +7,7 @@ namespace Stockroom.Assessment.Neighbours.Standing;
 internal sealed class PoisonUnlocked : IPlaceRule
 {
     public IEnumerable<PlaceFinding> Find(StockAssessment stock) =>
-        from place in PlaceWords.By(stock, h => h.LimitsOf(stock).IsLocked == false && h.HasCategory("Acute Tox. 1", "Acute Tox. 2"))
+        from place in PlaceWords.By(stock, h => h.Limits.IsLocked == false && h.HasCategory("Acute Tox. 1", "Acute Tox. 2"))
         select PlaceWords.Finding(
             "poison in a place that is not locked",
             $"{PlaceWords.Subject(place.Holdings, "stands", "stand")} on {place.Place.Name}, which is not locked: it can kill. Keep it under lock and key.",

@@ -16,7 +16,7 @@ internal sealed class WarmerThanItBears : IPlaceRule
     {
         foreach (var holding in stock.Holdings.Where(h => h.Path.Count > 0))
         {
-            if (holding.LimitsOf(stock).MaxCelsius is not { } warmest || holding.Content.Pure is not { } pure)
+            if (holding.Limits.MaxCelsius is not { } warmest || holding.Content.Pure is not { } pure)
                 continue;
             var boils = pure.State == MatterState.Liquid && pure.DissolvedFormOf is null && !holding.IsFlameSealed;
             var melts = pure.State == MatterState.Solid && pure.Element is not null;

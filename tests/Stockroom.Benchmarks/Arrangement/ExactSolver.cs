@@ -41,15 +41,15 @@ internal sealed class ExactSolver
         var spots = shelving.Spots.Select((s, q) => (s.Id, q)).ToDictionary(s => s.Id, s => s.q, StringComparer.Ordinal);
         _home = [.. shelving.Things.Select(t => t.Spot is null ? -1 : spots[t.Spot])];
         _left = [.. shelving.Things.Select(t => _model.NewBoolVar($"left {t.Key}"))];
-        var groups = new Dictionary<(string, bool), int>();
+        var groups = new Dictionary<(string, bool, bool), int>();
         _group = [.. shelving.Things.Select(GroupOf)];
         _cabinets = [.. shelving.Spots.Select((s, q) => (Cabinet: $"{s.Stand.Room?.Id}|{s.Stand.Cabinet?.Id}", q)).GroupBy(s => s.Cabinet, s => s.q).Select(g => g.ToList())];
 
         int GroupOf(Thing thing)
         {
-            if (!groups.TryGetValue((thing.Label, thing.IsFlameSealed), out var group))
+            if (!groups.TryGetValue((thing.Label, thing.IsFlameSealed, thing.IsInOwnPacking), out var group))
             {
-                groups[(thing.Label, thing.IsFlameSealed)] = group = _members.Count;
+                groups[(thing.Label, thing.IsFlameSealed, thing.IsInOwnPacking)] = group = _members.Count;
                 _members.Add(thing);
             }
 
@@ -79,7 +79,7 @@ internal sealed class ExactSolver
             var choices = new List<ILiteral> { _left[i] };
             for (var q = 0; q < _shelving.Spots.Count; q++)
             {
-                var fit = PlaceFit.Default.Of(thing.Profile, thing.IsFlameSealed, _shelving.Spots[q]);
+                var fit = PlaceFit.Default.Of(thing, _shelving.Spots[q]);
                 var may = q == _home[i] ? !fit.MustLeave : !thing.Stays && _shelving.Spots[q].IsOffered && fit.IsOffered;
                 if (may)
                     choices.Add(_at[(i, q)] = _model.NewBoolVar(""));

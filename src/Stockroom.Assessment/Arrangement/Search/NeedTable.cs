@@ -15,7 +15,7 @@ internal static class NeedTable
         {
             for (var h = g; h < groups.Count; h++)
             {
-                if (!groups[g].Profile.MayConflictWith(groups[h].Profile))
+                if (!judge.MayConflict(groups[g].Profile, groups[h].Profile))
                     continue;
                 var judgement = judge.Judge(groups[g].Profile, groups[h].Profile);
                 var airMeets = !groups[g].IsFlameSealed && !groups[h].IsFlameSealed;

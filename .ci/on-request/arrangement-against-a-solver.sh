@@ -6,7 +6,8 @@ set -eu
 cd "$(dirname "$0")/../.."
 dotnet build -c Release tests/Stockroom.Benchmarks -v q --nologo
 compare() { dotnet tests/Stockroom.Benchmarks/bin/Release/net10.0/Stockroom.Benchmarks.dll --arrange "$@"; }
-compare 25 30 20
-compare 100 5 60
-compare 300 4 60
-compare 1000 1 60
+compare 25 30 20 0.25
+compare 25 30 20 0.6
+compare 100 5 60 0.25
+compare 300 4 60 0.25
+compare 1000 1 60 0.25

@@ -18,9 +18,9 @@ if (args is ["--once", ..])
     return 0;
 }
 
-// "--arrange COUNT SEEDS SECONDS" compares plans with an exact solver, a line a store.
-if (args is ["--arrange", var containers, var seeds, var seconds])
-    return ArrangementComparison.Run(int.Parse(containers), int.Parse(seeds), double.Parse(seconds));
+// "--arrange COUNT SEEDS SECONDS SHARE" compares plans of stores of which that share stands anywhere with an exact solver, a line a store.
+if (args is ["--arrange", var containers, var seeds, var seconds, var share])
+    return ArrangementComparison.Run(int.Parse(containers), int.Parse(seeds), double.Parse(seconds), double.Parse(share));
 
 BenchmarkSwitcher.FromAssembly(typeof(ClassificationBenchmark).Assembly).Run(args);
 return 0;

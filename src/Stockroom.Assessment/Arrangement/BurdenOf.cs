@@ -1,38 +1,19 @@
 using Stockroom.Assessment.Holdings;
-using Stockroom.Chemistry.Properties;
+using Stockroom.Assessment.Neighbours.Standing;
+using Stockroom.Chemistry.Catalogue;
 
 namespace Stockroom.Assessment.Arrangement;
 
-/// <summary>What a container weighs and how much liquid it holds, as far as the book says; rounded up.</summary>
+/// <summary>What a container weighs and how much liquid it holds, as far as the book says.</summary>
 internal static class BurdenOf
 {
-    private const string FlammableLiquid = "flammable-liquid";
+    private const decimal Millionths = 1_000_000m;
 
-    public static Burden Holding(Holding holding, WareCatalogue wares)
+    public static Burden Holding(Holding holding, StockAssessment stock)
     {
-        var litres = Millilitres(holding, wares);
-        var burns = holding.Profile.Carries(FlammableLiquid);
-        return new Burden(Grams(holding), litres, burns ? litres : 0);
+        var kilograms = HeldAmounts.Kilograms(holding);
+        long? microlitres = holding.Content.State != MatterState.Liquid ? 0 : HeldAmounts.Litres(holding, stock) is { } litres ? (long)decimal.Round(litres * Millionths) : null;
+        return new Burden(
+            kilograms > 0 ? (long)decimal.Round(kilograms * Millionths) : null, microlitres, HeldAmounts.IsFlammableLiquid(holding) ? microlitres : 0);
     }
-
-    // On the balance, or what the vessel and the content weigh; the content alone is less than what stands there.
-    private static long? Grams(Holding holding)
-    {
-        var container = holding.Container;
-        var grams = container.LastGrossGrams ?? (container.TareGrams + container.NetGrams);
-        return grams is { } known ? (long)decimal.Ceiling(known) : null;
-    }
-
-    // A vessel of which nobody knows how full it is counts as full.
-    private static long? Millilitres(Holding holding, WareCatalogue wares)
-    {
-        if (!holding.Profile.IsLiquid)
-            return 0;
-        if (holding.Container.NetGrams is { } net && GramsPerMillilitre(holding) is { } density)
-            return (long)decimal.Ceiling(net / density);
-        return holding.Container.Vessel is { } name && wares.FindVessel(name) is { } vessel ? (long)Math.Ceiling(vessel.Volume.Millilitres) : null;
-    }
-
-    private static decimal? GramsPerMillilitre(Holding holding) =>
-        holding.Container.Density?.GramsPerMillilitre ?? (holding.Content.Density is { } density ? (decimal)density.GramsPerMillilitre : null);
 }

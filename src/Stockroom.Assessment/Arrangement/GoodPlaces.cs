@@ -30,7 +30,7 @@ public static class GoodPlaces
         var it = things.Count - 1;
         return [.. Enumerable.Range(0, layout.Spots)
             .Where(q => shelving.Spots[q].IsOffered || q == layout.Home[it])
-            .Select(q => (Spot: q, Against: scene.Before(it, q), Fit: fits.Of(thing.Profile, thing.IsFlameSealed, shelving.Spots[q]), Full: LimitWords.WouldPass(layout, it, q, layout.Home)))
+            .Select(q => (Spot: q, Against: scene.Before(it, q), Fit: fits.Of(thing, shelving.Spots[q]), Full: LimitWords.WouldPass(layout, it, q, layout.Home)))
             .OrderBy(p => p.Against.Count + (p.Full is null ? 0 : 1) + (Forbids(p.Fit, layout.Home[it] == p.Spot) ? 1 : 0))
             .ThenBy(p => Polish.Points(placement, it, p.Spot))
             .ThenBy(p => p.Spot)

@@ -41,6 +41,15 @@ public sealed class PlaceFit
     /// <summary>The rules that come with the program.</summary>
     public static PlaceFit Default => Embedded.Value;
 
+    /// <summary>How well a spot suits a thing: what the rules of places say of it first, then what kind of place it is.</summary>
+    public Fit Of(Thing thing, Spot spot)
+    {
+        var byKind = Of(thing.Profile, thing.IsFlameSealed, spot);
+        if (byKind.MustLeave || !thing.Bans.TryGetValue(spot.Id, out var ban))
+            return byKind;
+        return new Fit(ban.MustLeave ? MustNot : Never, ban.Because);
+    }
+
     /// <summary>How well a spot suits a content: the worst that speaks against it, else what speaks for it.</summary>
     public Fit Of(ContactProfile profile, bool isFlameSealed, Spot spot)
     {

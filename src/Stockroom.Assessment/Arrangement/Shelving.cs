@@ -27,12 +27,26 @@ public sealed record Thing(string Key, string Label, ContactProfile Profile)
     /// <summary>Why nobody may touch it; null where it may be handled.</summary>
     public string? HandsOff { get; init; }
 
+    /// <summary>True in outer packing that holds what leaks: it stands as in a tray of its own.</summary>
+    public bool IsInOwnPacking { get; init; }
+
+    /// <summary>What speaks against spots whatever stands near, by the spot's id; a spot without a line here is not spoken against.</summary>
+    public IReadOnlyDictionary<string, Ban> Bans { get; init; } = Ban.None;
+
     public Burden Burden { get; init; } = Burden.OfOne;
 
     /// <summary>True where it stays, whatever else is moved.</summary>
     public bool Stays => Pinned is not null || HandsOff is not null;
 
     public override string ToString() => $"{Key} {Label}";
+}
+
+/// <summary>Why a thing does not belong in a spot.</summary>
+/// <param name="Because">In a few words.</param>
+/// <param name="MustLeave">True where it may not stay there either; false where it is only not sent there.</param>
+public sealed record Ban(string Because, bool MustLeave)
+{
+    public static readonly IReadOnlyDictionary<string, Ban> None = new Dictionary<string, Ban>(StringComparer.Ordinal);
 }
 
 /// <summary>A place of the lowest level at which something is put down.</summary>
@@ -62,24 +76,28 @@ public enum Measure
 {
     Containers = 0,
 
-    /// <summary>Load, in g.</summary>
-    Grams,
+    /// <summary>Load, in mg.</summary>
+    Milligrams,
 
-    /// <summary>Liquid, in mL.</summary>
-    Millilitres,
+    /// <summary>Liquid, in uL.</summary>
+    Microlitres,
 
-    /// <summary>Flammable liquid, in mL.</summary>
-    FlammableMillilitres,
+    /// <summary>Flammable liquid, in uL.</summary>
+    FlammableMicrolitres,
 }
 
 /// <summary>The most that a place and all that stands in it can take of one measure, in the measure's unit.</summary>
-public sealed record SpotLimit(string Place, string PlaceName, Measure Measure, long Most);
+public sealed record SpotLimit(string Place, string PlaceName, Measure Measure, long Most)
+{
+    /// <summary>True where the keeper has said nothing and a published or customary limit stands in.</summary>
+    public bool IsCustomary { get; init; }
+}
 
 /// <summary>What a container takes of a place's limits. What is not known counts as nothing and is told.</summary>
-/// <param name="Grams">Gross mass in g; null where not known.</param>
-/// <param name="Millilitres">Liquid in mL; null where not known, 0 for a solid.</param>
-/// <param name="FlammableMillilitres">Flammable liquid in mL; null where not known, 0 for what is not flammable.</param>
-public sealed record Burden(long? Grams, long? Millilitres, long? FlammableMillilitres)
+/// <param name="Milligrams">Known mass in mg; null where not known.</param>
+/// <param name="Microlitres">Liquid in uL; null where not known, 0 for a solid.</param>
+/// <param name="FlammableMicrolitres">Flammable liquid in uL; null where not known, 0 for what is not flammable.</param>
+public sealed record Burden(long? Milligrams, long? Microlitres, long? FlammableMicrolitres)
 {
     /// <summary>One container of which no weight or volume is known.</summary>
     public static readonly Burden OfOne = new(null, null, null);
@@ -87,8 +105,8 @@ public sealed record Burden(long? Grams, long? Millilitres, long? FlammableMilli
     public long? Of(Measure measure) => measure switch
     {
         Measure.Containers => 1,
-        Measure.Grams => Grams,
-        Measure.Millilitres => Millilitres,
-        _ => FlammableMillilitres,
+        Measure.Milligrams => Milligrams,
+        Measure.Microlitres => Microlitres,
+        _ => FlammableMicrolitres,
     };
 }

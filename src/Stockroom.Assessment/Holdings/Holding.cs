@@ -43,6 +43,18 @@ public sealed class Holding
         _ampoule = new(Fill);
     }
 
+    private Holding(Holding basis, string placeId, BookState state)
+    {
+        _facts = basis._facts;
+        Container = basis.Container with { PlaceId = placeId };
+        (ContentProblem, Content) = (basis.ContentProblem, basis.Content);
+        Path = state.PathTo(placeId);
+        Stand = StandOf.Container(Container, state);
+        (Situation, SituationProblem) = (basis.Situation, basis.SituationProblem);
+        (_judged, _limits) = (basis._judged, new(() => state.LimitsAt(placeId)));
+        (_forecast, _seal, _wetted, _ampoule) = (basis._forecast, basis._seal, basis._wetted, basis._ampoule);
+    }
+
     public Container Container { get; }
 
     public ContainerId Id => Container.Id;
@@ -90,6 +102,9 @@ public sealed class Holding
     public bool IsFlameSealed => Container.Closure is { } closure && _facts.Wares.FindClosure(closure)?.Mechanism == ClosureMechanism.Fused;
 
     internal ShelfItem ShelfItem => new(Id.ToString(), Content.Name, Profile, Stand, IsFlameSealed);
+
+    /// <summary>The same container as if it stood elsewhere; only what follows from its content and its place is judged anew.</summary>
+    internal Holding StandingIn(string placeId, BookState state) => new(this, placeId, state);
 
     private AmpouleFill? Fill() => Situation is { } s ? AmpouleFill.Of(s, _facts.Properties) : null;
 }

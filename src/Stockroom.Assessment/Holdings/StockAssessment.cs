@@ -33,6 +33,16 @@ public sealed class StockAssessment
         _due = new(() => [.. DueList.Of(this).OrderBy(d => d.Since).ThenBy(d => d.Container).ThenBy(d => d.What, StringComparer.Ordinal)]);
     }
 
+    private StockAssessment(StockAssessment basis, IReadOnlyList<Holding> holdings)
+    {
+        (State, Facts, Today, ClassTable, Holdings) = (basis.State, basis.Facts, basis.Today, basis.ClassTable, holdings);
+        _byId = holdings.ToDictionary(h => h.Id);
+        _findings = new(() => new NeighbourFinder(new PairJudge(ClassTable)).Find(Holdings.Select(h => h.ShelfItem)));
+        _placeFindings = new(() => PlaceRuleList.Find(this));
+        _wrong = new(() => []);
+        _due = new(() => []);
+    }
+
     public BookState State { get; }
 
     /// <summary>The class table that lies over the contact rules: the one asked for, else the one the keeper chose for the book.</summary>
@@ -66,6 +76,9 @@ public sealed class StockAssessment
         var container = State.ContainerCalled(id);
         return new Holding(container, State, Facts, Today, _contents);
     }
+
+    /// <summary>The same stock as if other holdings were all that there is; for asking what neighbour and place rules would say of them.</summary>
+    internal StockAssessment With(IReadOnlyList<Holding> holdings) => new(this, holdings);
 
     // The keeper's own substances and classifications lie on top of the catalogue's and win.
     private static StockFacts WithOwn(StockFacts facts, BookState state) => state.OwnSubstances.Count == 0

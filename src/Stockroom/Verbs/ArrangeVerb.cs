@@ -1,8 +1,6 @@
 using System.CommandLine;
 using Stockroom.Assessment.Arrangement;
 using Stockroom.Assessment.Neighbours;
-using Stockroom.Assessment.Neighbours.ClassTables;
-using Stockroom.Chemistry.Hazards;
 
 namespace Stockroom.Verbs;
 
@@ -20,18 +18,20 @@ internal sealed class ArrangeVerb : IVerb
         var book = BookAccess.BookOption();
         var asOf = BookAccess.AsOfOption();
         var json = BookAccess.JsonOption();
-        var command = new Command(Name, Summary) { forOne, content, thorough, book, asOf, json };
+        var table = ClassTableOption.Make();
+        var command = new Command(Name, Summary) { forOne, content, thorough, table, book, asOf, json };
         command.SetAction(p =>
         {
             if (p.GetValue(forOne) is not null && p.GetValue(content) is not null)
                 throw RefusedException.Words("--for asks about a container of the book, --content about something new; give one of them");
-            using var open = OpenedStock.OpenWhole(p.GetValue(book), p.GetValue(asOf), around);
+            using var open = OpenedStock.OpenWhole(p.GetValue(book), p.GetValue(asOf), around, ClassTableOption.Read(p.GetValue(table)));
             var shelving = ShelvingOf.Stock(open.Stock);
+            var judge = new PairJudge(open.Stock.ClassTable);
             if (p.GetValue(forOne) is { } id)
-                return Places(around, shelving, InBook(id, open, shelving), p.GetValue(json), open.Stock.ClassTable);
+                return Places(around, shelving, InBook(id, open, shelving), judge, p.GetValue(json));
             if (p.GetValue(content) is { } words)
-                return Places(around, shelving, NotYetBooked(words, open), p.GetValue(json), open.Stock.ClassTable);
-            var plan = Arranger.Propose(shelving, p.GetValue(thorough) ? Effort.Thorough : Effort.Usual, new PairJudge(open.Stock.ClassTable));
+                return Places(around, shelving, NotYetBooked(words, open), judge, p.GetValue(json));
+            var plan = Arranger.Propose(shelving, p.GetValue(thorough) ? Effort.Thorough : Effort.Usual, judge);
             if (p.GetValue(json))
                 JsonDocumentWriter.Write(around.Out, w => ArrangeJson.WritePlan(w, plan));
             else
@@ -41,9 +41,9 @@ internal sealed class ArrangeVerb : IVerb
         return command;
     }
 
-    private static int Places(Surroundings around, Shelving shelving, Thing thing, bool json, ClassTable table)
+    private static int Places(Surroundings around, Shelving shelving, Thing thing, PairJudge judge, bool json)
     {
-        var places = GoodPlaces.Of(shelving, thing, new PairJudge(table));
+        var places = GoodPlaces.Of(shelving, thing, judge);
         if (json)
             JsonDocumentWriter.Write(around.Out, w => ArrangeJson.WritePlaces(w, thing, places));
         else
@@ -57,10 +57,6 @@ internal sealed class ArrangeVerb : IVerb
         return shelving.Things.FirstOrDefault(t => t.Key == id) ?? throw RefusedException.Words($"{id} was retired; it has no place any more");
     }
 
-    private static Thing NotYetBooked(string words, OpenedStock open)
-    {
-        var content = ContentWords.Find(words, open.Stock.Facts.Catalogue);
-        var profile = ContactProfile.Of(content, Classifier.Classify(content, open.Stock.Facts.Hazards, RuleSet.Eu).StatementCodes, open.Stock.Facts.Contacts);
-        return new Thing("", content.Name, profile);
-    }
+    private static Thing NotYetBooked(string words, OpenedStock open) =>
+        ShelvingOf.NotYetBooked(open.Stock, ContentWords.Find(words, open.Stock.Facts.Catalogue)) with { Key = "" };
 }

@@ -33,7 +33,8 @@ internal sealed class OpenedStock : IDisposable
         Of(BookAccess.Read(folder, around), asOf, around, table);
 
     /// <summary>The same for what leaves the house: a damaged book is refused.</summary>
-    public static OpenedStock OpenWhole(string? folder, DateOnly? asOf, Surroundings around) => Of(BookAccess.ReadWhole(folder, around), asOf, around);
+    public static OpenedStock OpenWhole(string? folder, DateOnly? asOf, Surroundings around, ClassTable? table = null) =>
+        Of(BookAccess.ReadWhole(folder, around), asOf, around, table);
 
     private static OpenedStock Of(StockBook book, DateOnly? asOf, Surroundings around, ClassTable? table = null)
     {

@@ -184,6 +184,37 @@ public sealed class ArrangerTests
         Assert.Empty(Build.Plan(Store(false, PlaceKind.VentilatedCabinet)).Moves);
     }
 
+    // A can with absorbent counts as a tray of its own, but no more than that.
+    [Fact]
+    public void OwnPacking_CountsAsATray_AndNotAsACabinet()
+    {
+        var (mild, other) = Pairs.NeedingATrayEach();
+        Spot[] spots = [Build.Spot("a", 1, "tray"), Build.Spot("b", 1)];
+        Assert.Empty(Build.Plan(Build.Of(spots, Build.Thing("A", mild, "tray") with { IsInOwnPacking = true }, Build.Thing("B", other, "tray"))).Moves);
+        Assert.Single(Build.Plan(Build.Of(spots, Build.Thing("A", mild, "tray"), Build.Thing("B", other, "tray"))).Moves);
+        Assert.Single(Build.Plan(Build.Of(
+            spots, Build.Thing("A", "potassium cyanide", "tray") with { IsInOwnPacking = true }, Build.Thing("B", "nitric acid 65%", "tray") with { IsInOwnPacking = true })).Moves);
+    }
+
+    [Theory]
+    [InlineData(true, 1)]
+    [InlineData(false, 0)]
+    public void Ban_OfTheSpotItStandsIn_MovesItOnlyWhereItMustLeave(bool mustLeave, int moves)
+    {
+        var bans = new Dictionary<string, Ban>(StringComparer.Ordinal) { ["left-1"] = new("corrosive liquid above eye level", mustLeave) };
+        var plan = Build.Plan(Build.Of(TwoCabinets, Build.Thing("A", "nitric acid 65%", "left-1") with { Bans = bans }));
+        Assert.Equal(moves, plan.Moves.Count);
+        Assert.All(plan.Moves, m => Assert.Contains("must not stand on left-1: corrosive liquid above eye level", m.Because, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Ban_OfEveryOtherSpot_LeavesIt()
+    {
+        var bans = new Dictionary<string, Ban>(StringComparer.Ordinal) { ["right-1"] = new("next to a hot thing", false) };
+        var plan = Build.Plan(Build.Of(TwoCabinets, Build.Thing("A", "acetone", "left-1") with { Bans = bans }, Build.Thing("B", "nitric acid 65%", "left-1") with { Pinned = "built in" }));
+        Assert.Equal("A", Assert.Single(plan.Left).Key);
+    }
+
     [Fact]
     public void Unplaced_IsGivenAPlace()
     {

@@ -21,7 +21,7 @@ internal sealed class Exhaustive
         {
             for (var q = 0; q < shelving.Spots.Count; q++)
             {
-                var fit = PlaceFit.Default.Of(shelving.Things[i].Profile, shelving.Things[i].IsFlameSealed, shelving.Spots[q]);
+                var fit = PlaceFit.Default.Of(shelving.Things[i], shelving.Spots[q]);
                 (_offered[i, q], _mustLeave[i, q]) = (fit.IsOffered && shelving.Spots[q].IsOffered, fit.MustLeave);
             }
         }

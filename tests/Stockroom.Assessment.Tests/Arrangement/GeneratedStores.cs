@@ -59,7 +59,7 @@ internal static class GeneratedStores
         for (var i = 0; i < count; i++)
         {
             var (name, profile) = random.Next(10) < HarmlessInTen ? Harmless.Value[random.Next(Harmless.Value.Count)] : Profiles.Value[random.Next(Profiles.Value.Count)];
-            var thing = new Thing($"K{i:D4}", name, profile) { IsFlameSealed = random.Next(20) == 0 };
+            var thing = new Thing($"K{i:D4}", name, profile) { IsFlameSealed = random.Next(20) == 0, IsInOwnPacking = random.Next(12) == 0 };
             things.Add(thing with { Spot = SafeSpot(thing, things, spots, limits, judge, random).Id });
         }
 
@@ -81,7 +81,7 @@ internal static class GeneratedStores
         for (var tries = 0; tries < 60; tries++)
         {
             var spot = spots[random.Next(spots.Count)];
-            if (PlaceFit.Default.Of(thing.Profile, thing.IsFlameSealed, spot).IsOffered
+            if (PlaceFit.Default.Of(thing, spot).IsOffered
                 && limits.All(l => !spot.Within.Contains(l.Place) || things.Count(t => at[t.Spot!].Within.Contains(l.Place)) < l.Most)
                 && things.All(t => PairReading.Missing(thing, spot, t, at[t.Spot!], judge) == 0))
                 return spot;

@@ -41,12 +41,12 @@ public sealed class LimitTests
     [Theory]
     [InlineData(1500, 1500, 3000, 0)]
     [InlineData(1500, 1501, 3000, 1)]
-    public void Load_IsKeptInGrams(long first, long second, long most, int moves)
+    public void Load_AtTheLimitAndAMilligramAbove_MovesOnlyThen(long first, long second, long most, int moves)
     {
         var plan = Build.Plan(Build.Of(
             Spots,
             Build.Thing("A", "sodium chloride", "left-1") with { Burden = new Burden(first, 0, 0) },
-            Build.Thing("B", "sodium chloride", "left-1") with { Burden = new Burden(second, 0, 0) }).With(new SpotLimit("left-1", "left-1", Measure.Grams, most)));
+            Build.Thing("B", "sodium chloride", "left-1") with { Burden = new Burden(second, 0, 0) }).With(new SpotLimit("left-1", "left-1", Measure.Milligrams, most)));
         Assert.Equal(moves, plan.Moves.Count);
     }
 
@@ -55,12 +55,12 @@ public sealed class LimitTests
     {
         var plan = Build.Plan(Build.Of(
             Spots,
-            Build.Thing("A", "acetone", "left-1") with { Burden = new Burden(null, 900, 900) },
-            Build.Thing("B", "ethanol 96%", "left-1") with { Burden = new Burden(null, 900, 900) },
-            Build.Thing("C", "water", "left-1") with { Burden = new Burden(null, 5000, 0) }).With(new SpotLimit("left", "left", Measure.FlammableMillilitres, 1000)));
+            Build.Thing("A", "acetone", "left-1") with { Burden = new Burden(null, 900_000, 900_000) },
+            Build.Thing("B", "ethanol 96%", "left-1") with { Burden = new Burden(null, 900_000, 900_000) },
+            Build.Thing("C", "water", "left-1") with { Burden = new Burden(null, 5_000_000, 0) }).With(new SpotLimit("left", "left", Measure.FlammableMicrolitres, 1_000_000)));
         var move = Assert.Single(plan.Moves);
         Assert.NotEqual("C", move.Key);
-        Assert.Contains("0.9 L of flammable liquid", Assert.Single(plan.Moves).Because.Replace("1.8", "0.9", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("can take 1 L of flammable liquid and holds 1.8 L of flammable liquid", move.Because, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class LimitTests
     [Fact]
     public void UnknownLimits_AreTakenAsRoom_AndSaid()
     {
-        var plan = Build.Plan(ThreeSalts("left-1").With(new SpotLimit("right-1", "right-1", Measure.Grams, 100)));
+        var plan = Build.Plan(ThreeSalts("left-1").With(new SpotLimit("right-1", "right-1", Measure.Milligrams, 100)));
         Assert.Contains(plan.Notes, n => n.StartsWith("for 2 of 3 places nothing is said", StringComparison.Ordinal));
         Assert.Contains(plan.Notes, n => n.Contains("the weight of A, B and C is not known", StringComparison.Ordinal));
     }

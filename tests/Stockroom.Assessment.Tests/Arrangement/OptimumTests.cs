@@ -76,6 +76,7 @@ public sealed class OptimumTests
             Pinned = t.Mark == 0 ? "shown there" : null,
             HandsOff = t.Mark == 1 ? "crystals" : null,
             IsFlameSealed = t.Mark == 2,
+            IsInOwnPacking = t.Mark == 3,
         });
         return Build.Of(spots, [.. made]).With(limit is 0 or > 3 ? [] : [Build.AtMost(spots[0].Id, limit)]);
     }

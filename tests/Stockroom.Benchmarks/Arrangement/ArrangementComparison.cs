@@ -10,13 +10,13 @@ namespace Stockroom.Benchmarks.Arrangement;
 internal static class ArrangementComparison
 {
     /// <summary>0 where every plan held, none was worse than first fit, and all came as near to the solver as they must.</summary>
-    public static int Run(int count, int seeds, double seconds)
+    public static int Run(int count, int seeds, double seconds, double disturbed)
     {
         var failed = 0;
-        Console.WriteLine($"{count} containers; left+moved of: first fit | usual effort (CPU s) | thorough (CPU s) | solver in {seconds} s, begun at the thorough plan, and its bound");
+        Console.WriteLine($"{count} containers, {disturbed:0 %} of them anywhere; left+moved of: first fit | usual effort (CPU s) | thorough (CPU s) | solver in {seconds} s, begun at the thorough plan, and its bound");
         for (var seed = 1; seed <= seeds; seed++)
         {
-            var shelving = GeneratedStores.Make(count, seed);
+            var shelving = GeneratedStores.Make(count, seed, disturbed);
             var first = Arranger.FirstFit(shelving);
             var (usual, usualSeconds) = Timed(shelving, Effort.Usual);
             var (thorough, thoroughSeconds) = Timed(shelving, Effort.Thorough);
@@ -27,12 +27,6 @@ internal static class ArrangementComparison
             Console.WriteLine(
                 $"seed {seed}: {first.Left}+{first.Moved} | {a.Left}+{a.Moved} ({usualSeconds:0.00}) | {b.Left}+{b.Moved} ({thoroughSeconds:0.00}) | "
                 + $"{exact.Left}+{exact.Moved}{(exact.IsProven ? " optimal" : $", bound {exact.BoundLeft}+{exact.BoundMoved}")}{(thorough.Moves.Any(m => m.IsParked) ? $", {thorough.Moves.Count(m => m.IsParked)} parked" : "")}{verdict}");
-            if (verdict.Length > 0 && Environment.GetEnvironmentVariable("DBG") is not null)
-            {
-                foreach (var l in thorough.Left) Console.WriteLine("   left " + l);
-                foreach (var l in thorough.Moves) Console.WriteLine("   move " + l);
-                foreach (var l in exact.Where) Console.WriteLine("   exact " + l);
-            }
         }
 
         Console.WriteLine(failed == 0 ? "all as they must be" : $"{failed} not as they must be");

@@ -11,7 +11,7 @@ namespace Stockroom.Benchmarks.Arrangement;
 /// <param name="BoundLeft">No answer leaves fewer.</param>
 /// <param name="BoundMoved">No answer that leaves so few moves fewer.</param>
 /// <param name="IsProven">True where its answer is the optimum.</param>
-internal sealed record ExactAnswer(int Left, int Moved, int BoundLeft, int BoundMoved, bool IsProven) { public List<string> Where { get; init; } = []; }
+internal sealed record ExactAnswer(int Left, int Moved, int BoundLeft, int BoundMoved, bool IsProven);
 
 /// <summary>
 /// The arrangement as a constraint model: fewest left, then fewest moved; the order of the moves is not asked for, so that its
@@ -28,6 +28,8 @@ internal sealed class ExactSolver
     private readonly int[] _group;
     private readonly List<Thing> _members = [];
     private readonly List<int>[] _cabinets;
+    private readonly HashSet<(int, int)> _apart = [];
+    private readonly List<(BoolVar Brought, SpotLimit Limit)> _brought = [];
     private readonly Dictionary<(int Group, int Spot), BoolVar> _atSpot = [];
     private readonly Dictionary<(int Group, int Cabinet), BoolVar> _inCabinet = [];
     private readonly Dictionary<(int Group, int Spot), BoolVar> _movedTo = [];
@@ -39,15 +41,15 @@ internal sealed class ExactSolver
         var spots = shelving.Spots.Select((s, q) => (s.Id, q)).ToDictionary(s => s.Id, s => s.q, StringComparer.Ordinal);
         _home = [.. shelving.Things.Select(t => t.Spot is null ? -1 : spots[t.Spot])];
         _left = [.. shelving.Things.Select(t => _model.NewBoolVar($"left {t.Key}"))];
-        var groups = new Dictionary<(string, bool), int>();
+        var groups = new Dictionary<(string, bool, bool), int>();
         _group = [.. shelving.Things.Select(GroupOf)];
         _cabinets = [.. shelving.Spots.Select((s, q) => (Cabinet: $"{s.Stand.Room?.Id}|{s.Stand.Cabinet?.Id}", q)).GroupBy(s => s.Cabinet, s => s.q).Select(g => g.ToList())];
 
         int GroupOf(Thing thing)
         {
-            if (!groups.TryGetValue((thing.Label, thing.IsFlameSealed), out var group))
+            if (!groups.TryGetValue((thing.Label, thing.IsFlameSealed, thing.IsInOwnPacking), out var group))
             {
-                groups[(thing.Label, thing.IsFlameSealed)] = group = _members.Count;
+                groups[(thing.Label, thing.IsFlameSealed, thing.IsInOwnPacking)] = group = _members.Count;
                 _members.Add(thing);
             }
 
@@ -62,6 +64,7 @@ internal sealed class ExactSolver
         exact.Places();
         exact.Occupied();
         exact.KeepApart();
+        exact.Cliques();
         exact.KeepFromWhatIsLeft();
         exact.Limits();
         exact.Hint(hint);
@@ -76,7 +79,7 @@ internal sealed class ExactSolver
             var choices = new List<ILiteral> { _left[i] };
             for (var q = 0; q < _shelving.Spots.Count; q++)
             {
-                var fit = PlaceFit.Default.Of(thing.Profile, thing.IsFlameSealed, _shelving.Spots[q]);
+                var fit = PlaceFit.Default.Of(thing, _shelving.Spots[q]);
                 var may = q == _home[i] ? !fit.MustLeave : !thing.Stays && _shelving.Spots[q].IsOffered && fit.IsOffered;
                 if (may)
                     choices.Add(_at[(i, q)] = _model.NewBoolVar(""));
@@ -152,7 +155,7 @@ internal sealed class ExactSolver
         if (rows.TrueForAll(r => r.Count == _cabinets[d].Count))
         {
             if (g != h || c != d)
-                _model.AddAtMostOne([one, other]);
+                _apart.Add((one.Index, other.Index));
             return;
         }
 
@@ -174,6 +177,35 @@ internal sealed class ExactSolver
         }
     }
 
+    // Pairs of which no two go together are said at once, as large as they can be had: the bound is much better for it.
+    private void Cliques()
+    {
+        var variables = _inCabinet.Values.ToDictionary(v => v.Index);
+        var foes = variables.Keys.ToDictionary(v => v, _ => new HashSet<int>());
+        foreach (var (a, b) in _apart)
+        {
+            foes[a].Add(b);
+            foes[b].Add(a);
+        }
+
+        var said = new HashSet<(int, int)>();
+        foreach (var (a, b) in _apart.Order())
+        {
+            if (said.Contains((a, b)))
+                continue;
+            List<int> clique = [a, b];
+            foreach (var v in foes[a].Where(foes[b].Contains).Order())
+            {
+                if (clique.TrueForAll(foes[v].Contains))
+                    clique.Add(v);
+            }
+
+            foreach (var v in clique)
+                said.UnionWith(clique.Select(w => (v, w)));
+            _model.AddAtMostOne(clique.Select(v => (ILiteral)variables[v]));
+        }
+    }
+
     private void KeepFromWhatIsLeft()
     {
         foreach (var ((g, p), left) in _leftAt)
@@ -186,19 +218,21 @@ internal sealed class ExactSolver
         }
     }
 
+    private bool Covers(SpotLimit limit, int spot) => spot >= 0 && _shelving.Spots[spot].Within.Contains(limit.Place, StringComparer.Ordinal);
+
     private void Limits()
     {
         foreach (var limit in _shelving.Limits)
         {
-            bool Covers(int q) => q >= 0 && _shelving.Spots[q].Within.Contains(limit.Place, StringComparer.Ordinal);
             long Use(int i) => _shelving.Things[i].Burden.Of(limit.Measure) ?? 0;
-            var inside = _at.Where(a => Covers(a.Key.Spot) && Use(a.Key.Thing) > 0).ToList();
+            var inside = _at.Where(a => Covers(limit, a.Key.Spot) && Use(a.Key.Thing) > 0).ToList();
             var placed = LinearExpr.Sum(inside.Select(a => a.Value * Use(a.Key.Thing)));
             _model.Add(placed <= limit.Most);
             var brought = _model.NewBoolVar("");
-            foreach (var a in inside.Where(a => !Covers(_home[a.Key.Thing])))
+            _brought.Add((brought, limit));
+            foreach (var a in inside.Where(a => !Covers(limit, _home[a.Key.Thing])))
                 _model.AddImplication(a.Value, brought);
-            var staying = Enumerable.Range(0, _left.Length).Where(i => Covers(_home[i]) && Use(i) > 0).ToList();
+            var staying = Enumerable.Range(0, _left.Length).Where(i => Covers(limit, _home[i]) && Use(i) > 0).ToList();
             var all = placed + LinearExpr.Sum(staying.Select(i => _left[i] * Use(i)));
             var slack = staying.Sum(Use);
             _model.Add(all <= limit.Most + slack - (slack * brought));
@@ -209,13 +243,22 @@ internal sealed class ExactSolver
     {
         var end = plan.Moves.ToLookup(m => m.Key).ToDictionary(g => g.Key, g => g.Last().To, StringComparer.Ordinal);
         var left = plan.Left.Select(l => l.Key).ToHashSet(StringComparer.Ordinal);
+        bool IsAt(int i, int q) => !left.Contains(_shelving.Things[i].Key) && _shelving.Spots[q].Id == end.GetValueOrDefault(_shelving.Things[i].Key, _shelving.Things[i].Spot!);
+        var things = _group.Select((g, i) => (g, i)).ToLookup(t => t.g, t => t.i);
         for (var i = 0; i < _left.Length; i++)
-        {
-            var key = _shelving.Things[i].Key;
-            _model.AddHint(_left[i], left.Contains(key));
-            foreach (var ((thing, q), at) in _at.Where(a => a.Key.Thing == i))
-                _model.AddHint(at, !left.Contains(key) && _shelving.Spots[q].Id == end.GetValueOrDefault(key, _shelving.Things[thing].Spot!));
-        }
+            _model.AddHint(_left[i], left.Contains(_shelving.Things[i].Key));
+        foreach (var ((i, q), at) in _at)
+            _model.AddHint(at, IsAt(i, q));
+        foreach (var ((g, q), at) in _atSpot)
+            _model.AddHint(at, things[g].Any(i => IsAt(i, q)));
+        foreach (var ((g, c), at) in _inCabinet)
+            _model.AddHint(at, things[g].Any(i => _cabinets[c].Any(q => IsAt(i, q))));
+        foreach (var ((g, q), moved) in _movedTo)
+            _model.AddHint(moved, things[g].Any(i => q != _home[i] && IsAt(i, q)));
+        foreach (var (brought, limit) in _brought)
+            _model.AddHint(brought, _at.Keys.Any(a => IsAt(a.Thing, a.Spot) && Covers(limit, a.Spot) && !Covers(limit, _home[a.Thing])));
+        foreach (var ((g, q), stays) in _leftAt)
+            _model.AddHint(stays, things[g].Any(i => q == _home[i] && left.Contains(_shelving.Things[i].Key)));
     }
 
     private ExactAnswer Run(double seconds)
@@ -223,13 +266,13 @@ internal sealed class ExactSolver
         var weight = _left.Length + 1L;
         var moved = _at.Where(a => a.Key.Spot != _home[a.Key.Thing]).Select(a => a.Value).ToList();
         _model.Minimize((LinearExpr.Sum(_left) * weight) + LinearExpr.Sum(moved));
-        var solver = new CpSolver { StringParameters = $"max_time_in_seconds:{seconds} num_workers:2 random_seed:1" };
+        var solver = new CpSolver { StringParameters = $"max_time_in_seconds:{seconds} num_workers:4 random_seed:1 symmetry_level:0 cp_model_probing_level:0" };
         var status = solver.Solve(_model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             return new ExactAnswer(-1, -1, 0, 0, false);
         var bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
         return new ExactAnswer(
             _left.Count(l => solver.BooleanValue(l)), moved.Count(m => solver.BooleanValue(m)),
-            (int)(bound / weight), (int)(bound % weight), status == CpSolverStatus.Optimal) { Where = [.. _at.Where(a => a.Key.Spot != _home[a.Key.Thing] && solver.BooleanValue(a.Value)).Select(a => $"{_shelving.Things[a.Key.Thing]} {_shelving.Things[a.Key.Thing].Spot} -> {_shelving.Spots[a.Key.Spot].Id}")] };
+            (int)(bound / weight), (int)(bound % weight), status == CpSolverStatus.Optimal);
     }
 }

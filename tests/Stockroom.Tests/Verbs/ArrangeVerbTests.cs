@@ -94,6 +94,43 @@ public sealed class ArrangeVerbTests
         }
     }
 
+    // What a place rule finds, the arrangement puts right: here a corrosive liquid above eye level.
+    [Fact]
+    public void Arrange_OfWhatAPlaceRuleFinds_PutsItRight()
+    {
+        using var keeper = Keeper.WithSmallBook();
+        keeper.Run("place", "limit", "left-shelf", "--height", "1.8").Done();
+        keeper.Run("place", "limit", "right-shelf", "--height", "0.6").Done();
+        var acid = keeper.Add("nitric acid 65%", "--place", "left-shelf", "--amount", "100 mL");
+        Assert.Equal(1, keeper.Run("neighbours").Code);
+        var move = Assert.Single(keeper.Run("arrange", "--json").Done().Json.GetProperty("moves").EnumerateArray());
+        Assert.Equal((acid, "right-shelf"), (move.GetProperty("id").GetString(), move.GetProperty("to").GetString()));
+        MakeTheMoves(keeper);
+        Assert.Equal(0, keeper.Run("neighbours").Code);
+    }
+
+    [Fact]
+    public void Arrange_OfAPlaceThatHoldsTooMuch_MovesWhatIsTooMuch()
+    {
+        using var keeper = Keeper.WithSmallBook();
+        keeper.Run("place", "limit", "left-shelf", "--max-containers", "1").Done();
+        keeper.Add("sodium chloride", "--place", "left-shelf", "--amount", "100 g");
+        keeper.Add("sucrose", "--place", "left-shelf", "--amount", "100 g");
+        Assert.Single(keeper.Run("arrange", "--json").Done().Json.GetProperty("moves").EnumerateArray());
+        MakeTheMoves(keeper);
+        Assert.Equal(0, keeper.Run("neighbours").Code);
+    }
+
+    // The sea table asks for more than contact does, so more has to move or finds no place.
+    [Fact]
+    public void Arrange_UnderAClassTable_HeedsIt()
+    {
+        using var keeper = Keeper.WithDemo();
+        var contact = keeper.Run("arrange", "--json").Json;
+        var sea = keeper.Run("arrange", "--table", "sea", "--json").Json;
+        Assert.True(sea.GetProperty("moves").GetArrayLength() + sea.GetProperty("left").GetArrayLength() > contact.GetProperty("moves").GetArrayLength() + contact.GetProperty("left").GetArrayLength());
+    }
+
     [Fact]
     public void ArrangeFor_AContainer_NamesTheBestPlacesFirst()
     {

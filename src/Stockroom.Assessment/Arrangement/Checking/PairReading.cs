@@ -15,15 +15,17 @@ public static class PairReading
         var sameCabinet = x.Cabinet?.Id == y.Cabinet?.Id;
         var air = sameCabinet && !x.CabinetIsVentilated && !y.CabinetIsVentilated && !a.IsFlameSealed && !b.IsFlameSealed;
         var need = (int)(air ? judgement.Separation : judgement.WithoutAir);
-        var have = sameCabinet ? WithinCabinet(x, y) : AcrossCabinets(x, y);
+        var have = sameCabinet ? WithinCabinet(x, a.IsInOwnPacking, y, b.IsInOwnPacking) : AcrossCabinets(x, y);
         if (need > have)
             return need - have;
         return sameCabinet && (StandsOver(x, y, judgement.ANeverAbove) || StandsOver(y, x, judgement.BNeverAbove)) ? 1 : 0;
     }
 
-    private static int WithinCabinet(Stand x, Stand y)
+    // A packing that holds what leaks counts as a tray of the thing's own.
+    private static int WithinCabinet(Stand x, bool xIsPacked, Stand y, bool yIsPacked)
     {
-        var ownTrays = x.Tray is { } one && y.Tray is { } two && one.Id != two.Id && x.TrayIsLeakTight && y.TrayIsLeakTight;
+        var bothHeld = (xIsPacked || (x.Tray is not null && x.TrayIsLeakTight)) && (yIsPacked || (y.Tray is not null && y.TrayIsLeakTight));
+        var ownTrays = bothHeld && (xIsPacked || yIsPacked || x.Tray?.Id != y.Tray?.Id);
         return ownTrays && x.Shelf?.Id == y.Shelf?.Id ? (int)Separation.OwnTray : (int)Separation.SameTray;
     }
 

@@ -57,7 +57,7 @@ public static class PlanChecker
             Expect(thing.HandsOff is null, $"{move.Key} may not be touched and is moved");
             Expect(thing.Pinned is null, $"{move.Key} is pinned and is moved");
             Expect(goal.IsOffered, $"{move.Key} is sent to {move.To}, where nothing is sent");
-            Expect(_fit.Of(thing.Profile, thing.IsFlameSealed, goal).IsOffered, $"{move.Key} is sent to {move.To}, which does not suit it");
+            Expect(_fit.Of(thing, goal).IsOffered, $"{move.Key} is sent to {move.To}, which does not suit it");
             foreach (var other in _shelving.Things)
             {
                 if (other.Key == move.Key || _where[other.Key] is not { } there)
@@ -90,7 +90,7 @@ public static class PlanChecker
                     continue;
                 }
 
-                Expect(left.Contains(a.Key) || !_fit.Of(a.Profile, a.IsFlameSealed, _spots[here]).MustLeave, $"{a.Key} stands in {here}, where it must not");
+                Expect(left.Contains(a.Key) || !_fit.Of(a, _spots[here]).MustLeave, $"{a.Key} stands in {here}, where it must not");
                 for (var j = i + 1; j < _shelving.Things.Count; j++)
                 {
                     var b = _shelving.Things[j];

@@ -18,6 +18,7 @@ internal sealed class Layout
     private readonly byte[] _nearness;
     private readonly byte[] _shortfalls;
     private readonly byte[] _distances;
+    private readonly int[] _packed;
 
     public Layout(Shelving shelving, PairJudge judge, PlaceFit fit)
     {
@@ -34,9 +35,10 @@ internal sealed class Layout
         _needs = NeedTable.Of(Members, judge);
         _nearness = NearnessTable.Of(shelving.Spots);
         _shortfalls = ShortfallTable.All;
+        _packed = [.. Members.Select(m => m.IsInOwnPacking ? 1 : 0)];
         Near = [.. Enumerable.Range(0, Spots).Select(q => Enumerable.Range(0, Spots).Where(p => NearnessTable.CanClash(_nearness[(q * Spots) + p])).ToArray())];
         Foes = [.. Enumerable.Range(0, Groups).Select(g => Enumerable.Range(0, Groups).Where(h => _needs[(g * Groups) + h] != 0).ToArray())];
-        Fits = [.. Members.Select(m => shelving.Spots.Select(s => fit.Of(m.Profile, m.IsFlameSealed, s).Rank).ToArray())];
+        Fits = [.. Members.Select(m => shelving.Spots.Select(s => fit.Of(m, s).Rank).ToArray())];
         Offered = [.. Fits.Select(f => Enumerable.Range(0, Spots).Where(q => shelving.Spots[q].IsOffered && f[q] < PlaceFit.Never).ToArray())];
         Limits = new LimitTable(shelving, Home);
         _distances = DistanceTable.Of(shelving.Spots);
@@ -99,7 +101,7 @@ internal sealed class Layout
     }
 
     /// <summary>By how many steps of the scale group g at spot p and group h at spot q stand too near; 0 where they may.</summary>
-    public int Shortfall(int g, int p, int h, int q) => _shortfalls[(_needs[(g * Groups) + h] * NearnessTable.Count) + _nearness[(p * Spots) + q]];
+    public int Shortfall(int g, int p, int h, int q) => _shortfalls[(_needs[(g * Groups) + h] * NearnessTable.Count) + _nearness[(((((_packed[g] * 2) + _packed[h]) * Spots) + p) * Spots) + q]];
 
     /// <summary>True where a thing of the group must not stand at the spot, whatever stands near.</summary>
     public bool MustLeave(int g, int spot) => Fits[g][spot] == PlaceFit.MustNot;
@@ -125,13 +127,13 @@ internal sealed class Layout
 
     private static (int[] Group, Thing[] Members) Grouping(Shelving shelving, PairJudge judge)
     {
-        var known = new Dictionary<(int, bool), int>();
+        var known = new Dictionary<(int Profile, bool IsFlameSealed, bool IsInOwnPacking, IReadOnlyDictionary<string, Ban> Bans), int>();
         var members = new List<Thing>();
         var group = new int[shelving.Things.Count];
         for (var i = 0; i < group.Length; i++)
         {
             var thing = shelving.Things[i];
-            var key = (judge.Intern(thing.Profile), thing.IsFlameSealed);
+            var key = (judge.Intern(thing.Profile), thing.IsFlameSealed, thing.IsInOwnPacking, thing.Bans);
             if (!known.TryGetValue(key, out group[i]))
             {
                 known[key] = group[i] = members.Count;

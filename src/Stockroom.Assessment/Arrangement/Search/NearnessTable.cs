@@ -2,23 +2,31 @@ using Stockroom.Assessment.Neighbours;
 
 namespace Stockroom.Assessment.Arrangement.Search;
 
-/// <summary>How near each pair of spots is, in one byte.</summary>
+/// <summary>How near each pair of spots is, in one byte, for things with and without a packing that holds what leaks.</summary>
 internal static class NearnessTable
 {
     /// <summary>Number of different nearnesses.</summary>
     public const int Count = 32;
 
+    /// <summary>First neither packed, then the second, then the first, then both.</summary>
     public static byte[] Of(IReadOnlyList<Spot> spots)
     {
-        var nearness = new byte[spots.Count * spots.Count];
-        for (var p = 0; p < spots.Count; p++)
+        var nearness = new byte[4 * spots.Count * spots.Count];
+        for (var packed = 0; packed < 4; packed++)
         {
-            for (var q = 0; q < spots.Count; q++)
-                nearness[(p * spots.Count) + q] = Code(spots[p].Stand, spots[q].Stand);
+            var first = Stands(spots, packed >= 2);
+            var second = Stands(spots, packed % 2 == 1);
+            for (var p = 0; p < spots.Count; p++)
+            {
+                for (var q = 0; q < spots.Count; q++)
+                    nearness[(((packed * spots.Count) + p) * spots.Count) + q] = Code(first[p], second[q]);
+            }
         }
 
         return nearness;
     }
+
+    private static Stand[] Stands(IReadOnlyList<Spot> spots, bool isPacked) => [.. spots.Select(s => s.Stand with { IsInOwnPacking = isPacked })];
 
     /// <summary>False for two spots so far apart that nothing in them can clash.</summary>
     public static bool CanClash(int code) => code >> 3 != (int)Separation.FarApart;

@@ -16,12 +16,16 @@ internal sealed class Proposer
     private const long PolishSteps = 50_000;
     private const int DetoursTried = 8;
 
+    // Share of the effort that is spent on one thing without a gain: 30,000 steps of the usual effort.
+    private const long PatienceShare = 400;
+
     private readonly Layout _layout;
     private readonly HomeCover _cover;
     private readonly Score _goal;
     private readonly IProgress<ArrangementProgress>? _progress;
     private readonly CancellationToken _cancel;
     private readonly HashSet<int> _stuck = [];
+    private readonly long _patience;
     private long _steps;
     private Proposal _best;
     private Score _bestScore;
@@ -32,6 +36,7 @@ internal sealed class Proposer
         _cover = HomeCover.Of(layout);
         _goal = new Score(_cover.LeastLeft, _cover.LeastMoved, int.MaxValue);
         _steps = steps;
+        _patience = Math.Max(PolishSteps, steps / PatienceShare * layout.Things);
         (_progress, _cancel) = (progress, cancel);
         var (plain, order) = FirstFit.Of(layout);
         _bestScore = Score.Of(plain);
@@ -96,8 +101,8 @@ internal sealed class Proposer
         var search = new TabuSearch(placement);
         foreach (var i in _cover.Leaving.Where(i => !_layout.Stays[i]))
             SendAway(placement, i);
-        search.Run(Math.Max(_steps / 2, PolishSteps), _goal.Left, s => s.Left <= _goal.Left && s.Moved <= _goal.Moved, _progress, _cancel);
-        search.Run(search.Steps + PolishSteps, _goal.Left, _ => search.Best.Moved == 0, _progress, _cancel);
+        search.Run(Math.Max(_steps / 2, PolishSteps), _patience, _goal.Left, s => s.Left <= _goal.Left && s.Moved <= _goal.Moved, _progress, _cancel);
+        search.Run(search.Steps + PolishSteps, PolishSteps, _goal.Left, _ => search.Best.Moved == 0, _progress, _cancel);
         _steps -= search.Steps;
         placement.Take(search.BestAt);
         Polish.Improve(placement);

@@ -13,8 +13,6 @@ internal sealed class TabuSearch
     private const long HeaviestClash = 200 * MoveWeight;
     private const int TroubledTried = 24;
     private const int StepsBetweenReports = 1 << 18;
-    private const long PatiencePerThing = 30_000;
-    private const long LeastPatience = 150_000;
 
     private readonly Layout _layout;
     private readonly Placement _placement;
@@ -47,16 +45,16 @@ internal sealed class TabuSearch
 
     /// <summary>Searches until the steps are used up, or until nothing can be better.</summary>
     /// <param name="until">Steps at which to stop.</param>
+    /// <param name="patience">Steps without a gain after which it stops.</param>
     /// <param name="leastLeft">No placement leaves fewer.</param>
     /// <param name="isEnough">True for a score that cannot be beaten.</param>
     /// <param name="progress">Told now and then how far it is.</param>
     /// <param name="cancel">Stops it with an exception.</param>
-    public void Run(long until, int leastLeft, Func<Score, bool> isEnough, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
+    public void Run(long until, long patience, int leastLeft, Func<Score, bool> isEnough, IProgress<ArrangementProgress>? progress, CancellationToken cancel)
     {
         var barren = 0;
         var safeInARow = 0;
         var nextReport = Steps;
-        var patience = Math.Max(LeastPatience, PatiencePerThing * _layout.Things);
         var lastGain = Steps;
         while (Steps < until && Steps < lastGain + patience && !isEnough(Best))
         {

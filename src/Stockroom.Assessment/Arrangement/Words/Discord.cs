@@ -15,8 +15,8 @@ internal sealed record Discord(Thing Other, string Relation, string Cause, strin
     /// <summary>What stands against two things where they would stand; null where nothing does.</summary>
     public static Discord? Between(Thing one, Stand here, Thing other, Stand there, PairJudge judge)
     {
-        var a = new Cluster(0, 0, one.Profile, here, one.IsFlameSealed, []);
-        var b = new Cluster(1, 0, other.Profile, there, other.IsFlameSealed, []);
+        var a = new Cluster(0, 0, one.Profile, here with { IsInOwnPacking = one.IsInOwnPacking }, one.IsFlameSealed, []);
+        var b = new Cluster(1, 0, other.Profile, there with { IsInOwnPacking = other.IsInOwnPacking }, other.IsFlameSealed, []);
         if (Conflict.Between(a, b, judge.Judge(one.Profile, other.Profile)) is not { } conflict)
             return null;
         return new Discord(other, RelationOf(conflict, here, there), conflict.Cause, WouldOf(conflict.Reason), conflict.Reason.Would.Min(Consequences.Rank), conflict.Needed, conflict.Reason.ByAir);

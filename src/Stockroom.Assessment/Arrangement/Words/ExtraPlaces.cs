@@ -68,7 +68,7 @@ internal sealed class ExtraPlaces(Scene scene, PlaceFit fit, PairJudge judge)
     }
 
     private int Rank(int thing, PlaceKind kind) =>
-        fit.Of(scene.Thing(thing).Profile, scene.Thing(thing).IsFlameSealed, new Spot("", "", "", new Stand()) { Kind = kind }).Rank;
+        fit.Of(scene.Thing(thing), new Spot("", "", "", new Stand()) { Kind = kind }).Rank;
 
     private Made? Best(int thing, IEnumerable<Spot> spots, PlaceKind kind, List<Made> made, Func<Spot, string> inside)
     {
@@ -76,7 +76,7 @@ internal sealed class ExtraPlaces(Scene scene, PlaceFit fit, PairJudge judge)
         var room = home < 0 ? null : scene.Spot(home).Stand.Room?.Id;
         return spots
             .Where(s => IsSafe(thing, s, made))
-            .OrderBy(s => fit.Of(scene.Thing(thing).Profile, scene.Thing(thing).IsFlameSealed, s).Rank)
+            .OrderBy(s => fit.Of(scene.Thing(thing), s).Rank)
             .ThenBy(s => s.Stand.Room?.Id == room ? 0 : 1)
             .Select(s => new Made(kind, s, inside(s), [thing]))
             .FirstOrDefault();
@@ -85,7 +85,7 @@ internal sealed class ExtraPlaces(Scene scene, PlaceFit fit, PairJudge judge)
     private bool IsSafe(int thing, Spot spot, IEnumerable<Made> made)
     {
         var it = scene.Thing(thing);
-        if (!fit.Of(it.Profile, it.IsFlameSealed, spot).IsOffered)
+        if (!fit.Of(it, spot).IsOffered)
             return false;
         if (scene.At(thing, spot.Stand).Any(d => !made.Any(m => m.For.Exists(i => scene.Thing(i).Key == d.Other.Key))))
             return false;

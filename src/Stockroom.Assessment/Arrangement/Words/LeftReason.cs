@@ -21,7 +21,7 @@ internal sealed class LeftReason(Scene scene, PlaceFit fit)
 
     private string Now(int thing, int home, string label)
     {
-        var unfit = fit.Of(scene.Thing(thing).Profile, scene.Thing(thing).IsFlameSealed, scene.Spot(home));
+        var unfit = fit.Of(scene.Thing(thing), scene.Spot(home));
         var mustNot = unfit.MustLeave ? $"{Lists.Start(label)} must not stand on {scene.Spot(home).Name}: {unfit.Because}." : null;
         var discords = scene.After(thing, home);
         if (discords.Count == 0)

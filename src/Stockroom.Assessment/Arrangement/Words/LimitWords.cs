@@ -34,9 +34,9 @@ internal static class LimitWords
     public static string Amount(Measure measure, long amount) => measure switch
     {
         Measure.Containers => $"{amount} container{(amount == 1 ? "" : "s")}",
-        Measure.Grams => $"{amount / 1000m:0.###} kg",
-        Measure.Millilitres => $"{amount / 1000m:0.###} L",
-        _ => $"{amount / 1000m:0.###} L of flammable liquid",
+        Measure.Milligrams => $"{amount / 1_000_000m:0.###} kg",
+        Measure.Microlitres => $"{amount / 1_000_000m:0.###} L",
+        _ => $"{amount / 1_000_000m:0.###} L of flammable liquid",
     };
 
     private static string Sentence(SpotLimit limit, long carried) =>

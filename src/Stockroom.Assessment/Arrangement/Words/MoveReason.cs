@@ -18,7 +18,7 @@ internal sealed class MoveReason(Scene scene, PlaceFit fit)
         var label = scene.Thing(thing).Label;
         if (home < 0)
             return $"{Lists.Start(label)} has no place yet.";
-        var unfit = fit.Of(scene.Thing(thing).Profile, scene.Thing(thing).IsFlameSealed, scene.Spot(home));
+        var unfit = fit.Of(scene.Thing(thing), scene.Spot(home));
         if (unfit.MustLeave)
             return $"{Lists.Start(label)} must not stand on {PlaceOf(home)}: {unfit.Because}.";
         var discords = scene.Before(thing, home);
@@ -44,7 +44,7 @@ internal sealed class MoveReason(Scene scene, PlaceFit fit)
         var spot = scene.End[thing];
         var kin = Kin(scene, thing, spot);
         var beside = kin is null ? "" : $", and it is beside {kin}";
-        var suits = fit.Of(scene.Thing(thing).Profile, scene.Thing(thing).IsFlameSealed, scene.Spot(spot));
+        var suits = fit.Of(scene.Thing(thing), scene.Spot(spot));
         var because = suits.Because is null ? "" : suits.Rank == 0 ? $"; {suits.Because}" : $", though {suits.Because}";
         return $"On {PlaceOf(spot)} nothing stands against it{beside}{because}.";
     }

@@ -6,11 +6,11 @@ internal static class PlanNotes
     public static IEnumerable<string> Of(Shelving shelving)
     {
         var offered = shelving.Spots.Where(s => s.IsOffered).ToList();
-        var bounded = shelving.Limits.Select(l => l.Place).ToHashSet(StringComparer.Ordinal);
+        var bounded = shelving.Limits.Where(l => !l.IsCustomary).Select(l => l.Place).ToHashSet(StringComparer.Ordinal);
         var open = offered.Count(s => !s.Within.Any(bounded.Contains));
         if (open > 0 && shelving.Things.Count > 0)
             yield return $"for {open} of {offered.Count} places nothing is said of what they can take; they are taken as having room";
-        foreach (var measure in shelving.Limits.Select(l => l.Measure).Distinct().Order())
+        foreach (var measure in shelving.Limits.Where(l => !l.IsCustomary).Select(l => l.Measure).Distinct().Order())
         {
             var unknown = shelving.Things.Where(t => t.Burden.Of(measure) is null).Select(t => t.Key).ToList();
             if (unknown.Count > 0)
@@ -20,8 +20,8 @@ internal static class PlanNotes
 
     private static string Word(Measure measure) => measure switch
     {
-        Measure.Grams => "the weight",
-        Measure.Millilitres => "the volume",
+        Measure.Milligrams => "the weight",
+        Measure.Microlitres => "the volume",
         _ => "the volume of flammable liquid",
     };
 }

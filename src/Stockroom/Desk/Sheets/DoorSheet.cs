@@ -61,7 +61,7 @@ internal static class DoorSheet
         blocks.Add(new WordsBlock("Do not use", 4.6, Face.Bold, SpaceAboveMm: 2, IsHeading: true));
         if (list.Count == 0)
         {
-            blocks.Add(new WordsBlock("The contact rules name nothing here that water, foam, carbon dioxide or acid would set off. They do not know everything: prefer dry powder or sand.", 3.2));
+            blocks.Add(new WordsBlock("The contact rules name nothing here that water, foam, carbon dioxide or acid would set off. They do not know everything.", 3.2));
             return;
         }
 

@@ -44,8 +44,16 @@ internal static class NotToUse
                 list.Add(new Forbidden(agent, rule.Key.Item1, [.. rule.Select(r => r.Content.Name).Order(StringComparer.Ordinal)], rule.Key.Item2));
         }
 
+        var burning = Named(holdings.Where(h => h.Label.HazardStatements.Any(s => s.Code is "H224" or "H225" or "H226")));
+        if (burning.Count > 0)
+            list.Add(new Forbidden("A JET OF WATER", "burning liquid floats on it and spreads", burning, "common practice"));
+        var unknown = Named(holdings.Where(h => h.Content.IsUnknown));
+        if (unknown.Count > 0)
+            list.Add(new Forbidden("WATER, FOAM, ACID", "what it would do is not known, because nobody knows what it is", unknown, "common practice"));
         return list;
     }
+
+    private static List<string> Named(IEnumerable<Holding> holdings) => [.. holdings.Select(h => h.Content.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     private static PairReason? Worst(PairJudgement judgement) =>
         judgement.Reasons.FirstOrDefault(r => r.Would.Any(Grave.Contains));

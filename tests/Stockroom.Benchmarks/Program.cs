@@ -15,6 +15,8 @@ if (args is ["--once", ..])
         Neighbours();
     if (only is "" or "forecasts")
         Forecasts();
+    if (only is "" or "labels")
+        Printing();
     return 0;
 }
 
@@ -65,6 +67,21 @@ static void Neighbours()
                 var elapsed = watch.Elapsed;
                 Console.WriteLine($"{count:N0} containers in {count / 100:N0} cabinets{(mixed ? ", all mixed" : "")}, table {ClassTableWords.Of(table)}, {wrong:N0} pairs wrong: {elapsed.TotalMilliseconds:0} ms, {elapsed.TotalMicroseconds / count:0.0} us a container");
             }
+        }
+    }
+}
+
+static void Printing()
+{
+    foreach (var stock in new[] { "a4-2x4", "a4-3x8", "a4-4x12" })
+    {
+        var labels = new LabelPrinting { Stock = stock };
+        labels.ThousandLabels();
+        for (var i = 0; i < 3; i++)
+        {
+            var (watch, before) = (Stopwatch.StartNew(), Process.GetCurrentProcess().TotalProcessorTime);
+            var bytes = labels.ThousandLabels();
+            Console.WriteLine($"1,000 labels on {stock}: {watch.ElapsedMilliseconds} ms, {(Process.GetCurrentProcess().TotalProcessorTime - before).TotalMilliseconds:0} ms of processor, {bytes / 1e6:0.00} MB");
         }
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stockroom.Assessment.Holdings;
+using Stockroom.Assessment.Labels;
 using Stockroom.Assessment.Losses;
 using Stockroom.Chemistry.Quantities;
 
@@ -23,6 +24,8 @@ internal static class DueList
                 yield return low;
             if (StrengthIsSpent(holding) is { } spent)
                 yield return spent;
+            if (LabelDue.Of(holding, stock.Facts) is { } label)
+                yield return label;
         }
 
         foreach (var review in Reviews(stock))

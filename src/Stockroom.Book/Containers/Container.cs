@@ -82,6 +82,12 @@ public sealed record Container
 
     public DateOnly? LabelPrintedOn { get; init; }
 
+    /// <summary>Edition of the hazards on the last label: eu, un or us; null where that was not kept.</summary>
+    public string? LabelRules { get; init; }
+
+    /// <summary>What stood on the last label; null where that was not kept.</summary>
+    public ImmutableList<LabelSaying>? LabelSays { get; init; }
+
     public DateOnly? RetiredOn { get; init; }
 
     public string? RetiredBecause { get; init; }

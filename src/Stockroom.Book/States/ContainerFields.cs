@@ -41,6 +41,8 @@ internal static class ContainerFields
         w.Text(c.HandsOff);
         w.Text(c.Pinned);
         w.Day(c.LabelPrintedOn);
+        w.Text(c.LabelRules);
+        w.List(c.LabelSays, s => w.Group(s, x => HappeningFields.Write(x, w)));
         w.Day(c.RetiredOn);
         w.Text(c.RetiredBecause);
         w.List(c.History, n => w.Integer(n));
@@ -80,6 +82,8 @@ internal static class ContainerFields
         HandsOff = r.TextOrNull(),
         Pinned = r.TextOrNull(),
         LabelPrintedOn = r.DayOrNull(),
+        LabelRules = r.TextOrNull(),
+        LabelSays = r.GroupsOrNull(HappeningFields.Saying)?.ToImmutableList(),
         RetiredOn = r.DayOrNull(),
         RetiredBecause = r.TextOrNull(),
         History = [.. r.Integers()],

@@ -13,6 +13,14 @@ internal static class HappeningFields
 
     public static PartShare Part(StateReader r) => new(r.Text(), r.Number());
 
+    public static void Write(LabelSaying s, StateWriter w)
+    {
+        w.Text(s.Part);
+        w.Text(s.Text);
+    }
+
+    public static LabelSaying Saying(StateReader r) => new(r.Text(), r.Text());
+
     public static void Write(BookedDensity d, StateWriter w)
     {
         w.Number(d.GramsPerMillilitre);

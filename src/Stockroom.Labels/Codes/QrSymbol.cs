@@ -21,6 +21,9 @@ public sealed class QrSymbol(string text, int count, double moduleMm, char error
 
     private const double EdgeForFourDotsMm = 18;
 
+    /// <summary>In a symbol of up to so many modules a stain hides too much for level M.</summary>
+    private const int SmallModules = 29;
+
     private readonly Lazy<bool[,]> _modules = new(() => Matrix(text, errorCorrection, count));
 
     public string Text => text;
@@ -39,7 +42,8 @@ public sealed class QrSymbol(string text, int count, double moduleMm, char error
 
     /// <summary>
     /// The richest text that fits a square of <paramref name="edgeMm"/>: all words, then fewer, lastly the id alone; with the
-    /// most error correction that still allows modules of three dots. Null where not even the id fits.
+    /// most error correction that still allows modules of three dots. A code with words has at least level M, a small one Q, so
+    /// that it reads with a stain over a twelfth of it; only the id alone may go down to L. Null where not even the id fits.
     /// </summary>
     /// <param name="id">Container id, or null for a sample.</param>
     /// <param name="words">Plain words, richest first; see <see cref="QrText.Words"/>.</param>
@@ -51,9 +55,10 @@ public sealed class QrSymbol(string text, int count, double moduleMm, char error
         {
             foreach (var text in QrText.From(id, words))
             {
-                foreach (var level in "QML")
+                var withWords = text.Contains('\n');
+                foreach (var level in withWords ? "HQM" : "HQML")
                 {
-                    if (LargestThatFits(text, level, edgeMm, dots) is { } symbol)
+                    if (LargestThatFits(text, level, edgeMm, dots) is { } symbol && !(withWords && level == 'M' && symbol.Count <= SmallModules))
                     {
                         return symbol;
                     }
@@ -88,6 +93,7 @@ public sealed class QrSymbol(string text, int count, double moduleMm, char error
     {
         var correction = level switch
         {
+            'H' => QRCodeGenerator.ECCLevel.H,
             'Q' => QRCodeGenerator.ECCLevel.Q,
             'M' => QRCodeGenerator.ECCLevel.M,
             _ => QRCodeGenerator.ECCLevel.L,

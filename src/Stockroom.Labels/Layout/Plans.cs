@@ -10,10 +10,10 @@ internal sealed record PlanSize(double PictogramSideMm, double StatementMm, doub
 /// <summary>The plans for a label in order of preference: sizes between the design's largest and the smallest that rules and eyes allow.</summary>
 internal sealed class Plans
 {
-    /// <summary>Edges at which a code with its quiet zone holds, at three dots a module, about 80 characters, 50, and an id (ISO/IEC 18004 versions 5, 3, 1).</summary>
+    /// <summary>Edges at which a code with its quiet zone holds, at three dots a module, about 80 characters, 45, and an id (ISO/IEC 18004 versions 5, 4, 1).</summary>
     private const double EdgeForWordsMm = 17;
 
-    private const double EdgeForSomeWordsMm = 14;
+    private const double EdgeForSomeWordsMm = 15.5;
 
     private const double EdgeForIdMm = 11;
 

@@ -33,10 +33,11 @@ public static class PngRenderer
     {
         using var bitmap = Draw(drawing, dpi);
         var grey = new byte[bitmap.Width * bitmap.Height];
+        var pixels = bitmap.GetPixelSpan();
         for (var i = 0; i < grey.Length; i++)
         {
-            var colour = bitmap.GetPixel(i % bitmap.Width, i / bitmap.Width);
-            grey[i] = (byte)(((299 * colour.Red) + (587 * colour.Green) + (114 * colour.Blue)) / 1000);
+            // Rec. 601 luma of red, green and blue, in that order in memory.
+            grey[i] = (byte)(((299 * pixels[4 * i]) + (587 * pixels[(4 * i) + 1]) + (114 * pixels[(4 * i) + 2])) / 1000);
         }
 
         return (grey, bitmap.Width, bitmap.Height);

@@ -111,10 +111,15 @@ public sealed record LabelStock
     internal double FlagMm => (LabelWidthMm - CircumferenceMm) / 2;
 
     /// <summary>
-    /// The widest code whose outermost modules still face the reader: round a vessel the modules take at most 0.9 of its diameter,
-    /// an arc of about 100 degrees; flat labels have no such bound.
+    /// The widest code that still reads round a vessel: there a reader sees the modules crowd towards the sides. Those of the smallest
+    /// symbol (version 1) may take 0.9 of the diameter, an arc of about 100 degrees, those of larger ones 0.65, so that none is seen more
+    /// than two thirds of a module from where it is looked for. Flat labels have no such bound.
     /// </summary>
-    internal double MostCodeMm => Shape == StockShape.Wrap ? 0.9 * (DiameterMm ?? 0) * 29 / 21 : double.MaxValue;
+    internal double MostCodeMm => Shape != StockShape.Wrap ? double.MaxValue
+        : Math.Max(Math.Min(0.9 * (DiameterMm ?? 0) * 29 / 21, SmallestSymbolMm), 0.65 * (DiameterMm ?? 0) * 37 / 29);
+
+    /// <summary>Version 1 with its quiet zone at three dots a module.</summary>
+    private const double SmallestSymbolMm = 11;
 
     public int PerSheet => Columns * Rows;
 

@@ -1,8 +1,9 @@
 using System.CommandLine;
 using Stockroom.Assessment.Holdings;
-using Stockroom.Book;
+using Stockroom.Assessment.Labels;
 using Stockroom.Book.Entries;
 using Stockroom.Book.Ledgers;
+using Stockroom.Chemistry.Hazards;
 using Stockroom.Desk;
 using Stockroom.Labels.Designs;
 using Stockroom.Labels.Drawings;
@@ -130,17 +131,23 @@ internal sealed class LabelVerb : IVerb
         using var open = BookAccess.Write(book, around);
         var assessment = new StockAssessment(open.Ledger.State, StockFacts.Default, around.Today, wishes.Rules);
         var ids = p.GetValue(_due)
-            ? [.. assessment.Holdings.Where(h => h.Container.LabelPrintedOn is null).Select(h => h.Id)]
+            ? [.. assessment.Holdings.Where(h => LabelDue.NeedsOne(h, assessment.Facts)).Select(h => h.Id)]
             : (p.GetValue(_ids) ?? []).Select(BookAccess.Id).Distinct().ToList();
         if (ids.Count == 0)
             throw RefusedException.Words(p.GetValue(_due) ? "no label is due" : "name at least one container, or --content NAME, or --all-due");
         var made = Print([.. ids.Select(id => Labelling.Of(assessment.Of(id), assessment.Facts, wishes))], run, around);
-        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => Entry(id, run, around))]));
+        open.Append(new Transaction(by ?? around.User, [.. ids.Select(id => Entry(assessment.Of(id), wishes, assessment.Facts, run, around))]));
         return made;
     }
 
-    private static LabelPrinted Entry(ContainerId id, Run run, Surroundings around) =>
-        new() { Container = id, Stock = run.Stock.Name, HappenedAt = around.Clock.GetLocalNow() };
+    private static LabelPrinted Entry(Holding holding, LabelWishes wishes, StockFacts facts, Run run, Surroundings around) => new()
+    {
+        Container = holding.Id,
+        Stock = run.Stock.Name,
+        Rules = RuleSets.Words.First(w => w.Value == wishes.Rules).Key,
+        Says = LabelSayings.Of(holding, facts, wishes.Rules),
+        HappenedAt = around.Clock.GetLocalNow(),
+    };
 
     private static int Calibrate(Run run, Surroundings around, bool json)
     {

@@ -30,7 +30,11 @@ internal sealed class TodayVerb(string name, string summary, bool wrongToo) : IV
                     w.Damage(open.Book);
                 });
             else
+            {
                 Print(around.Out, report.View, wrongToo);
+                Labels(around.Out, report.Stock);
+            }
+
             return ExitCodes.Done;
         });
         return command;
@@ -61,6 +65,18 @@ internal sealed class TodayVerb(string name, string summary, bool wrongToo) : IV
         }
     }
 
+    /// <summary>What was never labelled is one line and not due: a new book would be nothing else.</summary>
+    private static void Labels(TextWriter to, StockAssessment stock)
+    {
+        var never = stock.Holdings.Count(NeverLabelled);
+        if (never == 0)
+            return;
+        to.WriteLine();
+        to.WriteLine($"No label printed yet for {never} of {stock.Holdings.Count}: 'stockroom label --all-due' prints them.");
+    }
+
+    private static bool NeverLabelled(Holding holding) => holding.Container is { LabelPrintedOn: null };
+
     private static string Listed(IReadOnlyList<string> ids) =>
         ids.Count <= 12 ? string.Join(", ", ids) : $"{string.Join(", ", ids.Take(12))} and {ids.Count - 12} more";
 
@@ -70,6 +86,7 @@ internal sealed class TodayVerb(string name, string summary, bool wrongToo) : IV
         json.WriteString("book", view.BookName);
         json.WriteString("date", view.Date.Iso());
         json.WriteNumber("containers", view.Containers);
+        json.WriteNumber("labels_never_printed", stock.Holdings.Count(NeverLabelled));
         json.WriteStartArray("due");
         foreach (var due in view.Due)
         {

@@ -36,6 +36,7 @@ internal static class VerbList
         new LabelVerb(),
         new StocksVerb(),
         new ImportVerb(),
+        new SheetVerb(),
         new ExportVerb(),
         new VerifyVerb(),
         new RepairVerb(),

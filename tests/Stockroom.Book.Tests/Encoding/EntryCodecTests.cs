@@ -45,6 +45,17 @@ public sealed class EntryCodecTests
             writeLine: TestContext.Current.TestOutputHelper!.WriteLine,
             iter: 300);
 
+    [Fact]
+    public void LabelPrinted_AsItWasBookedBeforeItsSayingsWereKept_EncodesToTheSameBytes()
+    {
+        const string Old = "{\"number\":7,\"transaction\":5,\"kind\":\"label printed\",\"happened_at\":\"2026-05-20T10:00:00+00:00\",\"recorded_at\":\"2026-05-20T10:00:00+00:00\","
+            + "\"by\":\"Maren Sole\",\"previous\":\"0000000000000000000000000000000000000000000000000000000000000000\",\"stock\":\"a4-2x4\"}";
+        var entry = Assert.IsType<LabelPrinted>(EntryCodec.Decode(Old));
+
+        Assert.Null(entry.Says);
+        Assert.Equal(Old, EntryCodec.Encode(entry));
+    }
+
     [Theory]
     [InlineData("1.50", "1.5")]
     [InlineData("100", "100")]
@@ -162,6 +173,7 @@ public sealed class EntryCodecTests
         Assert.Equal(WithoutLists(entry), WithoutLists(back));
         Assert.Equal((entry as Received)?.Parts, (back as Received)?.Parts);
         Assert.Equal((entry as Corrected)?.Changes, (back as Corrected)?.Changes);
+        Assert.Equal((entry as LabelPrinted)?.Says, (back as LabelPrinted)?.Says);
     }
 
     // Records compare lists by reference, so these are compared by themselves.
@@ -169,6 +181,7 @@ public sealed class EntryCodecTests
     {
         Received r => r with { Parts = null },
         Corrected c => c with { Changes = [] },
+        LabelPrinted l => l with { Says = null },
         _ => entry,
     };
 

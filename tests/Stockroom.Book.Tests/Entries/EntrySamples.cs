@@ -116,6 +116,7 @@ internal static class EntrySamples
             new Marked { Container = Id, Pinned = false },
             new Marked { Container = Id },
             new Attached { Container = Id, Name = text, Sha256 = new string('a', 64), Bytes = 12, MediaType = text },
+            new LabelPrinted { Container = Id, Stock = text, Rules = text, Says = [new LabelSaying(text, text), new LabelSaying("cover", "")] },
             new LabelPrinted { Container = Id, Stock = text },
             new Quenched { Container = Id, With = text, Quantity = text, Grams = number, Density = density },
             new Retired { Container = Id, Reason = text },

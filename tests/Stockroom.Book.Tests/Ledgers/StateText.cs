@@ -21,7 +21,7 @@ internal static class StateText
         (object?[])
         [
             c.Id, c.ContentName, c.PlaceId, c.Lot, c.NetGrams, c.TareGrams, c.LastGrossGrams, c.Vessel, c.Closure, c.Cover, c.Packing,
-            c.ReceivedOn, c.OpenedOn, c.SealedOn, c.HandsOff, c.LabelPrintedOn, c.RetiredOn, c.RetiredBecause,
+            c.ReceivedOn, c.OpenedOn, c.SealedOn, c.HandsOff, c.LabelPrintedOn, c.LabelRules, string.Join(';', c.LabelSays ?? []), c.RetiredOn, c.RetiredBecause,
             string.Join(';', c.Weighings), string.Join(';', c.Draws), string.Join(';', c.Fills), string.Join(';', c.Assays),
             string.Join(';', c.LastTested), string.Join(';', c.Attachments), string.Join(',', c.History),
         ]);

@@ -37,7 +37,7 @@ public sealed class QrSymbolTests
     [Fact]
     public void Text_WithLessRoom_KeepsTheSignalWordBeforeTheStatement()
     {
-        var symbol = QrSymbol.Fit("K7F2-9T", Words, 14)!;
+        var symbol = QrSymbol.Fit("K7F2-9T", Words, 15.5)!;
 
         Assert.Equal("STOCKROOM:K7F2-9T\nNitric acid 65 %. Danger", symbol.Text);
     }
@@ -87,6 +87,7 @@ public sealed class QrSymbolTests
     [InlineData('L', QRCodeGenerator.ECCLevel.L)]
     [InlineData('M', QRCodeGenerator.ECCLevel.M)]
     [InlineData('Q', QRCodeGenerator.ECCLevel.Q)]
+    [InlineData('H', QRCodeGenerator.ECCLevel.H)]
     public void Capacity_AtEveryStep_IsThatOfTheGenerator(char level, QRCodeGenerator.ECCLevel correction)
     {
         // On both sides of every step from one version to the next, wherever the table puts it.

@@ -9,6 +9,9 @@ namespace Stockroom.Labels.Tests.Layout;
 /// <summary>Sizes are those of CLP Annex I 1.2.1.3-1.2.1.5 and ISO/IEC 18004; measured on what is drawn, not on what was planned.</summary>
 public sealed class LabelGeometryTests
 {
+    /// <summary>Labels tried on each stock; STOCKROOM_LABELS asks for more, as the checks before a release do.</summary>
+    private static readonly int Labels = int.TryParse(Environment.GetEnvironmentVariable("STOCKROOM_LABELS"), out var labels) ? labels : 20;
+
     public static TheoryData<string> StockNames() => [.. LabelStocks.Load().All.Where(s => s.Frames.Count == 0).Select(s => s.Name)];
 
     [Theory]
@@ -38,7 +41,7 @@ public sealed class LabelGeometryTests
                 AssertNoFault(Geometry.Faults(label, fit.Drawing.Items));
                 AssertSizes(fit);
             },
-            iter: 8);
+            iter: Labels);
     }
 
     [Theory]

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using System.Xml.Linq;
 
 namespace Stockroom.Tests.Verbs;
 
@@ -128,6 +129,38 @@ public sealed class LabelVerbTests : IDisposable
         Assert.Equal("%PDF-", File.ReadAllText(InFolder("got")));
         File.WriteAllText(lp, "#!/bin/sh\necho 'lp: no such printer' >&2\nexit 1\n");
         Assert.Contains("the printer refused the labels: lp: no such printer", _keeper.Run("label", "--content", "acetone", "--print", "x").Refused(3), StringComparison.Ordinal);
+    }
+
+    // The printed label against the classification that the verb classify gives: the same pictograms, and exactly its statements.
+    [Theory]
+    [InlineData("bromine")]
+    [InlineData("acetone")]
+    [InlineData("potassium dichromate")]
+    [InlineData("nitric acid 65%")]
+    [InlineData("sodium")]
+    [InlineData("phosphorus (white)")]
+    [InlineData("sodium hypochlorite 12%")]
+    [InlineData("copper")]
+    public void DrawnLabel_HasThePictogramsAndStatementsOfTheClassification(string content)
+    {
+        _keeper.Run("label", "--content", content, "--stock", "a4-door-card", "--out", InFolder("x.svg")).Done();
+        var classified = _keeper.Run("classify", content, "--json").Done().Json;
+        XNamespace svg = "http://www.w3.org/2000/svg";
+        XNamespace link = "http://www.w3.org/1999/xlink";
+        var drawn = XDocument.Load(InFolder("x.svg"));
+        var used = drawn.Descendants(svg + "use").Select(u => u.Attribute(link + "href")!.Value[1..]).Where(n => n.StartsWith("GHS", StringComparison.Ordinal));
+        var text = string.Concat(drawn.Descendants(svg + "text").Select(t => t.Value)).Replace(" ", "", StringComparison.Ordinal);
+
+        Assert.Equal(classified.GetProperty("pictograms").EnumerateArray().Select(p => p.GetString()), used);
+        foreach (var kind in new[] { "hazard_statements", "precautionary_statements" })
+        {
+            Assert.All(classified.GetProperty(kind).EnumerateArray(), s =>
+                Assert.Contains(s.GetProperty("text").GetString()!.Replace(" ", "", StringComparison.Ordinal), text, StringComparison.Ordinal));
+        }
+
+        var signal = classified.GetProperty("signal_word").GetString();
+        Assert.Equal(signal == "Danger", text.Contains("Danger", StringComparison.Ordinal));
+        Assert.Equal(signal == "Warning", text.Contains("Warning", StringComparison.Ordinal));
     }
 
     private string InFolder(string name) => Path.Combine(_keeper.Folder, name);

@@ -32,7 +32,7 @@ public static class ShelvingOf
             Lot = new Lot { How = LotOrigin.Bought },
             ReceivedOn = stock.Today,
         };
-        var holding = new Holding(container, stock.State, stock.Facts, stock.Today, RuleSet.Eu);
+        var holding = stock.Judge(container);
         return Thing(holding, stock, BansOf.Stock(stock, [holding])[holding.Id]);
     }
 

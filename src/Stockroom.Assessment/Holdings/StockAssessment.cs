@@ -4,6 +4,7 @@ using Stockroom.Assessment.Neighbours.ClassTables;
 using Stockroom.Assessment.Neighbours.Standing;
 using Stockroom.Assessment.Rounds;
 using Stockroom.Book;
+using Stockroom.Book.Containers;
 using Stockroom.Chemistry.Hazards;
 
 namespace Stockroom.Assessment.Holdings;
@@ -35,6 +36,7 @@ public sealed class StockAssessment
 
     private StockAssessment(StockAssessment basis, IReadOnlyList<Holding> holdings)
     {
+        _contents = basis._contents;
         (State, Facts, Today, ClassTable, Holdings) = (basis.State, basis.Facts, basis.Today, basis.ClassTable, holdings);
         _byId = holdings.ToDictionary(h => h.Id);
         _findings = new(() => new NeighbourFinder(new PairJudge(ClassTable)).Find(Holdings.Select(h => h.ShelfItem)));
@@ -73,9 +75,11 @@ public sealed class StockAssessment
     {
         if (_byId.TryGetValue(id, out var holding))
             return holding;
-        var container = State.ContainerCalled(id);
-        return new Holding(container, State, Facts, Today, _contents);
+        return Judge(State.ContainerCalled(id));
     }
+
+    /// <summary>A container judged as if it were one of the book's.</summary>
+    internal Holding Judge(Container container) => new(container, State, Facts, Today, _contents);
 
     /// <summary>The same stock as if other holdings were all that there is; for asking what neighbour and place rules would say of them.</summary>
     internal StockAssessment With(IReadOnlyList<Holding> holdings) => new(this, holdings);

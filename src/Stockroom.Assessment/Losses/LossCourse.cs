@@ -90,14 +90,15 @@ internal sealed class LossCourse
         if (total <= 0)
             return;
         var state = new LossState(_situation, _facts, IsPure ? _situation.Content : Mixed(kilograms, total), new Mass(total));
-        CoverBarrier? barrier = null;
+        List<IBarrier>? barriers = null;
         for (var i = 0; i < _findings.Length; i++)
         {
             _findings[i] = _ways[i].Path.Assess(state);
-            barrier ??= _findings[i].Barrier;
+            if (_findings[i].Barrier is { } barrier)
+                (barriers ??= []).Add(barrier);
         }
 
-        var slowed = barrier is null ? new Band<double>(1, 1, 1) : Slowed(barrier);
+        var slowed = barriers is null ? new Band<double>(1, 1, 1) : Slowed(barriers);
         for (var i = 0; i < _findings.Length; i++)
             Add(_ways[i], _findings[i], slowed);
     }
@@ -124,10 +125,10 @@ internal sealed class LossCourse
         }
     }
 
-    private Band<double> Slowed(CoverBarrier barrier)
+    private Band<double> Slowed(List<IBarrier> barriers)
     {
         var leak = BandMath.Linear(_findings.Where((_, i) => _ways[i].Role == PathRole.Leak).SelectMany(f => f.Leaves).Select(l => l.Rate));
-        var slow = barrier.Slow(leak);
+        var slow = barriers.Aggregate(leak, (rate, barrier) => barrier.Slow(rate));
         double Share(MassRate s, MassRate l) => l.KilogramsPerSecond > 0 ? s / l : 1;
         return new Band<double>(Share(slow.Low, leak.Low), Share(slow.Expected, leak.Expected), Share(slow.High, leak.High));
     }

@@ -50,7 +50,7 @@ public sealed class GoodsClassTests
     [InlineData("lauroyl peroxide", "5.2", null)]
     [InlineData("dieldrin", "6.1", "I")]
     [InlineData("potassium iodate", "5.1", "II")]
-    [InlineData("lithium amide", "4.3", "I")]
+    [InlineData("aluminium sulfide", "4.3", "I")]
     [InlineData("sodium chloride", GoodsClass.NotRegulated, null)]
     [InlineData("sucrose", GoodsClass.NotRegulated, null)]
     [InlineData("hydrogen peroxide 3%", GoodsClass.NotRegulated, null)]

@@ -10,4 +10,4 @@ compare 25 30 20 0.25
 compare 25 30 20 0.6
 compare 100 5 60 0.25
 compare 300 4 60 0.25
-compare 1000 1 60 0.25
+compare 1000 1 300 0.25

@@ -25,6 +25,7 @@ public sealed class OptimumTests
             {
                 var plan = Build.Plan(shelving, new Effort(60_000));
                 var best = Exhaustive.Best(shelving);
+                Assert.True(Arranger.Floor(shelving).CompareTo(best) <= 0);
                 return (plan.Left.Count, plan.Relocated) == best
                     ? true
                     : throw new Xunit.Sdk.XunitException($"{plan.Left.Count} left and {plan.Relocated} moved, where {best} would do: {string.Join("; ", shelving.Things.Select(t => $"{t} in {t.Spot}{(t.Stays ? " stays" : "")}"))}; limits {string.Join("; ", shelving.Limits)}; spots {string.Join(", ", shelving.Spots.Select(s => s.Id))}");

@@ -1,3 +1,4 @@
+using Stockroom.Assessment.Neighbours.Standing;
 using Stockroom.Book.Places;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
@@ -11,12 +12,6 @@ internal static class PhaseWarnings
     // Common practice: these grow on freezing and break a full vessel.
     private static readonly HashSet<string> Grows = new(StringComparer.Ordinal) { "water", "gallium", "bismuth", "antimony", "silicon", "germanium" };
 
-    // Common practice: kept in brown glass or the dark.
-    private static readonly HashSet<string> LightSensitive = new(StringComparer.Ordinal)
-    {
-        "hydrogen peroxide", "sodium hypochlorite", "nitric acid", "silver nitrate", "chlorine", "bromine", "hydriodic acid", "chloroform", "diethyl ether", "potassium permanganate", "iodine", "phosphorus (white)",
-    };
-
     public static IEnumerable<string> Of(Situation situation, PropertyFacts facts)
     {
         if (situation.Content.IsUnknown)
@@ -26,8 +21,8 @@ internal static class PhaseWarnings
             yield return words;
         if (situation.Cover is { Kind: CoverKind.Liquid, Content: { } name } cover && facts.Catalogue.Resolve(name).Content is { } liquid && Freezing(liquid, facts) is { } e && coldest <= e.At)
             yield return $"the {cover.Name} cover {e.Does} at {C(e.At)}, and the place goes down to {C(coldest)}: it then covers badly{(Grown(liquid) ? " and may break the vessel" : "")} ({e.Provenance})";
-        if (situation.Light == PlaceLight.Window && situation.Content.Parts.FirstOrDefault(p => LightSensitive.Contains(p.Substance.Name)) is { } part)
-            yield return $"daylight speeds the decay of {part.Substance.Name}: keep it in the dark (common practice)";
+        if (situation.Light == PlaceLight.Window && LightSensitivity.Default.Of(situation.Content) is { } spoiled)
+            yield return $"in daylight {spoiled.Effect}: keep it in brown glass or in the dark ({spoiled.Source})";
     }
 
     private static IEnumerable<string> OfContent(Content content, Temperature mean, Temperature coldest, Temperature warmest, PropertyFacts facts)

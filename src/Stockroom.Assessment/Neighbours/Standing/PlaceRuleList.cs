@@ -16,6 +16,7 @@ public static class PlaceRuleList
         new MissingTray(),
         new OpenInShowcase(),
         new PoisonUnlocked(),
+        new RadioactiveUnlocked(),
         new CylinderInFireCabinet(),
         new LightOnSensitive(),
         new LeadInWood(),

@@ -128,6 +128,22 @@ public sealed class PlaceRuleTests
         Expect(shelf, flagged, "poison in a place that is not locked");
     }
 
+    // Uranium-238 has 12.4 kBq/g (NUBASE2020) and is exempt up to 10 kBq; potassium 31 Bq/g of K-40, exempt up to 1 MBq (2013/59/Euratom).
+    [Theory]
+    [InlineData("uranium", "5 g", false, true)]
+    [InlineData("uranium", "0.1 g", false, false)]
+    [InlineData("uranium", "5 g", true, false)]
+    [InlineData("uranium", "5 g", null, false)]
+    [InlineData("thorium", "1 g", false, true)]
+    [InlineData("potassium chloride", "20 g", false, false)]
+    [InlineData("rhenium", "20 g", false, false)]
+    public void Radioactive_WhereItIsNotLocked_IsFlaggedAboveTheExemptActivity(string content, string amount, bool? locked, bool flagged)
+    {
+        var shelf = Shelf("x", "cabinet", new PlaceLimits { IsLocked = locked });
+        shelf.Put(content, amount, "x");
+        Expect(shelf, flagged, "radioactive in a place that is not locked");
+    }
+
     [Theory]
     [InlineData("silver nitrate", "glass reagent bottle 50 mL", "window", true)]
     [InlineData("silver nitrate", "amber glass bottle 60 mL", "window", false)]

@@ -56,10 +56,10 @@ public sealed record ExtraPlace(string Kind, string Inside, IReadOnlyList<string
 public sealed record Effort(long Steps)
 {
     /// <summary>About a second for some hundreds of containers.</summary>
-    public static readonly Effort Usual = new(12_000_000);
+    public static readonly Effort Usual = new(9_000_000);
 
     /// <summary>About five seconds for some hundreds of containers.</summary>
-    public static readonly Effort Thorough = new(100_000_000);
+    public static readonly Effort Thorough = new(80_000_000);
 }
 
 /// <summary>How far a search is.</summary>

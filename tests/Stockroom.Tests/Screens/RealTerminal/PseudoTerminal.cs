@@ -107,7 +107,11 @@ internal sealed class PseudoTerminal : IDisposable
     private Process Start(string first, (string Name, string? Value)[] environment)
     {
         string self = Path.Combine(AppContext.BaseDirectory, "Stockroom.Tests");
-        var start = new ProcessStartInfo("setsid", ["sh", "-c", first + "exec \"$1\" <\"$2\" >\"$2\" 2>\"$2\"", "sh", self, Name]);
+        string run = first + "exec \"$1\" <\"$2\" >\"$2\" 2>\"$2\"";
+
+        // Signals that were ignored where the tests were started (nohup, a background job) would be ignored by the program too.
+        string heeding = "if env --default-signal=HUP true 2>/dev/null; then exec env --default-signal=HUP,INT,TERM sh -c \"$0\" \"$@\"; fi; exec sh -c \"$0\" \"$@\"";
+        var start = new ProcessStartInfo("setsid", ["sh", "-c", heeding, run, "sh", self, Name]);
         start.Environment[TestProcess.AsScreensVariable] = "1";
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["LC_ALL"] = "C.UTF-8";

@@ -2,7 +2,7 @@ using Stockroom.Assessment.Neighbours.ClassTables;
 
 namespace Stockroom.Assessment.Tests.Neighbours.ClassTables;
 
-/// <summary>Every cell of the class tables against transcripts kept outside the project.</summary>
+/// <summary>Every cell of the class tables against the reference data kept outside the project.</summary>
 public sealed class ReferenceCellTests
 {
     private static readonly Dictionary<string, string> RoadRows = new(StringComparer.Ordinal)

@@ -3,10 +3,11 @@ using Stockroom.Labels.Drawings;
 
 namespace Stockroom.Labels.Layout;
 
-/// <summary>Something that the label has no room for.</summary>
+/// <summary>Something that is not on the label.</summary>
 /// <param name="What">Named so that the keeper can find it.</param>
 /// <param name="Required">True where a label must show it (CLP Art. 17, or a warning of the house); false for particulars.</param>
-public sealed record LeftOff(string What, bool Required);
+/// <param name="ForRoom">True where a larger label would hold it; false where it was asked for otherwise, so that no size mends it.</param>
+public sealed record LeftOff(string What, bool Required, bool ForRoom = true);
 
 /// <summary>A laid-out label and an honest account of it.</summary>
 public sealed record LabelFit
@@ -39,4 +40,7 @@ public sealed record LabelFit
 
     /// <summary>True where everything required is on the label.</summary>
     public bool IsComplete => !LeftOff.Any(l => l.Required);
+
+    /// <summary>True where something required was left off that a larger label would hold.</summary>
+    public bool LacksRoom => LeftOff.Any(l => l.Required && l.ForRoom);
 }

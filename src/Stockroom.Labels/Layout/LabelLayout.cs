@@ -40,22 +40,29 @@ public static class LabelLayout
         }
 
         var set = design ?? designs.For(stock);
-        var content = new LabelContent(text, store);
-        var fit = LabelSearch.Best(content, stock, set, designs.SmallerThan(set));
-        if (fit.IsComplete)
+        LabelFit Best(LabelText t) => LabelSearch.Best(new LabelContent(t, store), stock, set, designs.SmallerThan(set));
+        if (text.Demands.PictogramSideMm < Legibility.UsualLeastPictogramSideMm
+            && Best(text with { Demands = text.Demands with { PictogramSideMm = Legibility.UsualLeastPictogramSideMm } }) is { LacksRoom: false } ample)
+        {
+            return ample;
+        }
+
+        var fit = Best(text);
+        if (!fit.LacksRoom)
         {
             return fit;
         }
 
         foreach (var relief in text.Reliefs)
         {
-            fit = LabelSearch.Best(new LabelContent(relief.Text, store), stock, set, designs.SmallerThan(set)) with { Relief = relief.Says };
-            if (fit.IsComplete)
+            fit = Best(relief.Text) with { Relief = relief.Says };
+            if (!fit.LacksRoom)
             {
                 return fit;
             }
         }
 
+        var content = new LabelContent(text, store);
         var larger = (others ?? [])
             .Where(o => !string.Equals(o.Name, stock.Name, StringComparison.Ordinal) && InTheSamePrinter(o, stock))
             .OrderBy(o => o.LabelAreaMm2)

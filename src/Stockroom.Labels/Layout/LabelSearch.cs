@@ -75,9 +75,9 @@ internal static class LabelSearch
             notes.Add(Line($"pictograms have sides of {side:0.#} mm; {demands.UsualPictogramSideMm:0.#} mm is usual where there is room"));
         }
 
-        if (plan.Portion.Hazards + plan.Portion.Precautions > 0 && xHeight < demands.UsualXHeightMm - 0.001)
+        if (demands.XHeightSource is { } asks && plan.Portion.Hazards + plan.Portion.Precautions > 0 && xHeight < demands.UsualXHeightMm - 0.001)
         {
-            notes.Add(Line($"statements have an x-height of {xHeight:0.0#} mm; {demands.UsualXHeightMm:0.0#} mm is asked of labels by Regulation (EU) 2024/2865"));
+            notes.Add(Line($"statements have an x-height of {xHeight:0.0#} mm; {demands.UsualXHeightMm:0.0#} mm is asked of labels by {asks}"));
         }
 
         if (LabelSize.Shortfall(demands, stock) is { Required: false } small)
@@ -110,7 +110,7 @@ internal static class LabelSearch
 
         if (side is not null && stock.Frames.Count == 0 && content.Demands is { Frame: Rules.FrameStyle.Black, BlackFramesAllowed: false })
         {
-            yield return new LeftOff("red frames around the pictograms, which the label says", Required: true);
+            yield return new LeftOff("red frames around the pictograms, which the label says", Required: true, ForRoom: false);
         }
 
         if (portion.Hazards + portion.Precautions + portion.Pictograms > 0 && LabelSize.Shortfall(content.Demands, stock) is { Required: true } small)

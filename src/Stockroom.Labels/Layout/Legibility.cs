@@ -11,6 +11,9 @@ internal static class Legibility
     /// <summary>Under this side a symbol can no longer be told on an ordinary printer (our own judgement, from looking at prints).</summary>
     public const double SmallestPictogramSideMm = 5;
 
+    /// <summary>Where an edition names no side, pictograms get smaller than this only where the label has no room (side of 1 cm2, as CLP Annex I 1.2.1.3 has it).</summary>
+    public const double UsualLeastPictogramSideMm = 10;
+
     /// <summary>Type size with that x-height.</summary>
     public static double SmallestTypeMm { get; } = SmallestXHeightMm / LabelFont.Of(Face.Regular).XHeightEm;
 }

@@ -24,6 +24,7 @@ public static class DemandsOf
             return new LabelDemands
             {
                 PictogramSideMm = Legibility.SmallestPictogramSideMm,
+                XHeightSource = null,
                 Frame = frame,
                 SpareFramesMayBeBlackened = rules == RuleSet.Us,
                 Source = rules == RuleSet.Us ? "29 CFR 1910.1200(f)(11) and Appendix C: legible" : "GHS 1.4.10: legible",

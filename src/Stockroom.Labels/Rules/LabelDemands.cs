@@ -27,6 +27,9 @@ public sealed record LabelDemands
     /// <summary>To be kept where possible.</summary>
     public double UsualXHeightMm { get; init; } = 1.2;
 
+    /// <summary>Which rules ask for that height; null where the edition asks for none and it is only what is set where there is room.</summary>
+    public string? XHeightSource { get; init; } = "Regulation (EU) 2024/2865";
+
     /// <summary>Size that the label itself must have, the shorter side first; null where none is asked.</summary>
     public (double Shorter, double Longer)? LabelMm { get; init; }
 

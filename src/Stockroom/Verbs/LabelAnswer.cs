@@ -19,7 +19,7 @@ internal sealed record LabelAnswer(IReadOnlyList<string> Files, string? Printed,
             if (fit.Relief is { } relief)
                 to.WriteLine($"{who}: {relief}");
             foreach (var off in fit.LeftOff.Where(o => o.Required))
-                to.WriteLine($"{who}: no room for {off.What}{(fit.StocksThatWouldDo.Count > 0 ? $"; it fits on {string.Join(", ", fit.StocksThatWouldDo.Take(3))}" : "")}");
+                to.WriteLine($"{who}: {(off.ForRoom ? "no room for" : "without")} {off.What}{(off.ForRoom && fit.StocksThatWouldDo.Count > 0 ? $"; it fits on {string.Join(", ", fit.StocksThatWouldDo.Take(3))}" : "")}");
             foreach (var note in fit.Notes)
                 to.WriteLine($"{who}: {note}");
         }

@@ -1,33 +1,40 @@
 using System.Diagnostics;
+using System.Globalization;
 using Stockroom.Labels.Layout;
 using Stockroom.Labels.Output;
 using Stockroom.Labels.Stocks;
 
 namespace Stockroom.Labels.Tests.Output;
 
-/// <summary>The page as a printer of 203 dpi sees it, read by a second, independent reader (ZBar, through Poppler's raster).</summary>
+/// <summary>The page as a printer lays down its dots, black or none, read by a second, independent reader (ZBar, through Poppler's raster).</summary>
 public sealed class PrintedPageTests
 {
-    public static TheoryData<string> StockNames() =>
+    private static readonly string[] StockNames =
         ["a4-2x4", "a4-3x8", "a4-4x12", "letter-4x20", "a4-disc-25", "a4-flag-6", "a4-wrap-12", "band-12", "roll-25x13", "a4-door-card"];
 
+    /// <summary>Every stock on the printers in use.</summary>
+    public static MatrixTheoryData<string, int> Prints() => new(StockNames, [203, 300, 600]);
+
     [Theory]
-    [MemberData(nameof(StockNames))]
-    public void EveryCode_At203Dpi_ReadsExactly(string name)
+    [MemberData(nameof(Prints))]
+    public void EveryCode_ReadsExactly(string name, int dotsPerInch)
     {
         Need("pdftoppm", "poppler-utils");
         Need("zbarimg", "zbar-tools");
         var stock = LabelStocks.Load().Named(name);
         var sheet = LabelSheet.Render(Samples.All, stock);
-        var pdf = Artefacts.Path($"codes-{name}.pdf");
+        var pdf = Artefacts.Path($"codes-{name}-{dotsPerInch}.pdf");
         PageFiles.Write(pdf, sheet.Pages, "Codes", Samples.PrintedAt);
         var folder = Directory.CreateTempSubdirectory("codes").FullName;
 
         try
         {
-            Run("pdftoppm", "-r", "203", "-png", pdf, Path.Combine(folder, "page"));
-            var read = Directory.GetFiles(folder, "*.png").Order(StringComparer.Ordinal)
-                .SelectMany(p => Run("zbarimg", "-q", "--nodbus", "--raw", p).Split("STOCKROOM:", StringSplitOptions.RemoveEmptyEntries))
+            Run("pdftoppm", "-r", dotsPerInch.ToString(CultureInfo.InvariantCulture), "-gray", "-aa", "no", "-aaVector", "no", pdf, Path.Combine(folder, "page"));
+
+            // Whole pages of codes: the reader sweeps along every line, and again along every second, as a hand moves a camera.
+            var read = Directory.GetFiles(folder, "*.pgm").Order(StringComparer.Ordinal)
+                .SelectMany(p => new[] { "1", "2" }.Select(lines => Run("zbarimg", "-q", "--nodbus", "--raw", $"-Sx-density={lines}", $"-Sy-density={lines}", p)))
+                .SelectMany(t => t.Split("STOCKROOM:", StringSplitOptions.RemoveEmptyEntries))
                 .Select(t => "STOCKROOM:" + t.TrimEnd('\n'));
 
             // A code that stands on both sides of a flag is read once or twice.

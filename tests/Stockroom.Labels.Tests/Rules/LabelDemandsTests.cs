@@ -90,6 +90,35 @@ public sealed class LabelDemandsTests
     }
 
     [Fact]
+    public void BlackFrames_AreNoWantOfRoom_SoNoReliefAndNoOtherStockMendsThem()
+    {
+        var reduced = Samples.Ether with { HazardStatements = [] };
+        var text = Samples.Ether with { Demands = DemandsOf.For(RuleSet.Eu, 500, frame: FrameStyle.Black), Reliefs = [new Relief(reduced, "without statements")] };
+        var fit = LabelLayout.LayOut(text, Stocks.Named("a4-2x4"), Stocks.All);
+
+        Assert.False(fit.IsComplete);
+        Assert.False(fit.LacksRoom);
+        Assert.Null(fit.Relief);
+        Assert.Empty(fit.StocksThatWouldDo);
+    }
+
+    [Theory]
+    [InlineData(RuleSet.Us)]
+    [InlineData(RuleSet.Un)]
+    public void WhereOnlyLegibleIsAsked_PictogramsAreSmallOnlyForWantOfRoom_AndNoRuleOfTheUnionIsCited(RuleSet rules)
+    {
+        var text = Samples.NitricAcid with { Demands = DemandsOf.For(rules, 500) };
+        foreach (var stock in Stocks.All.Where(s => s.Frames.Count == 0))
+        {
+            var fit = LabelLayout.LayOut(text, stock);
+            var ample = LabelLayout.LayOut(text with { Demands = text.Demands with { PictogramSideMm = 10 } }, stock);
+
+            Assert.DoesNotContain(fit.Notes, n => n.Contains("(EU)", StringComparison.Ordinal));
+            Assert.True(fit.PictogramSideMm is null or >= 10 || ample.LacksRoom, $"{stock.Name}: {fit.PictogramSideMm} mm");
+        }
+    }
+
+    [Fact]
     public void Relief_IsAppliedOnlyWhereTheWholeDoesNotFit_AndSaid()
     {
         var reduced = Samples.NitricAcid with { HazardStatements = [], PrecautionaryStatements = [], Remarks = ["Full label on the outer packing or tag."] };

@@ -6,6 +6,7 @@ using Stockroom.Endurance.Tests.Books;
 using Stockroom.Endurance.Tests.Disks;
 using Stockroom.Storage;
 using Stockroom.Storage.Backups;
+using Stockroom.Storage.Exports;
 
 namespace Stockroom.Endurance.Tests;
 
@@ -42,7 +43,7 @@ public sealed class LedgerModelTests
 
     private static int Run(List<(int Kind, int Seed)> steps)
     {
-        var generations = new List<(string File, List<string> Entries)>();
+        var generations = new List<(string File, List<string> Entries, byte[] Export)>();
         var disk = new MemoryDisk();
         var model = new MemoryStockBook(new StillClock());
         var book = BookInMemory.Make(disk);
@@ -56,7 +57,7 @@ public sealed class LedgerModelTests
                 {
                     var file = Path.Combine(Path.GetDirectoryName(BookInMemory.Folder)!, $"generation-{generations.Count}");
                     BookBackup.Make(disk, BookInMemory.Folder, file, null, new StillClock());
-                    generations.Add((file, Whole(book.Ledger)));
+                    generations.Add((file, Whole(book.Ledger), BookExport.Of(book).Document));
                 }
                 else if (kind >= Reopen)
                 {
@@ -76,11 +77,12 @@ public sealed class LedgerModelTests
             }
 
             Assert.True(book.Verify().Holds);
-            foreach (var (file, entries) in generations)
+            foreach (var (file, entries, export) in generations)
             {
                 BookBackup.Restore(disk, file, file + ".stockbook", null, new StillClock());
                 using var restored = StockBookFolder.Open(disk, file + ".stockbook", readOnly: true, new StillClock());
                 Assert.Equal(entries, Whole(restored.Ledger));
+                Assert.Equal(export, BookExport.Of(restored).Document);
             }
 
             return generations.Count;
@@ -104,7 +106,6 @@ public sealed class LedgerModelTests
         }
     }
 
-    // What an export of the whole book holds.
     private static List<string> Whole(Ledger ledger) => [.. ledger.Entries.Select(EntryCodec.Encode), ledger.HeadHash];
 
     // Without what differs from book to book: where the chain begins.

@@ -48,7 +48,7 @@ internal sealed class ForecastVerb : IVerb
         command.SetAction(p =>
         {
             var asked = _plot.Asked(p, p.GetValue(json));
-            var (name, situation, on, tare) = p.GetValue(_content) is { } content
+            var (name, situation, on, tare, damage) = p.GetValue(_content) is { } content
                 ? WithoutBook(content, p, around)
                 : OfContainer(p, book, around);
             var fit = FitText.Of(situation);
@@ -58,8 +58,10 @@ internal sealed class ForecastVerb : IVerb
             if (asked is not null)
                 PlotOption.Draw(asked, around, ForecastCurve.Of($"{name}: what is left", situation, forecast, PropertyFacts.Default, around.Today, tare));
             if (p.GetValue(json))
-                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, decay, p.GetValue(_explain)));
-            else if (asked != PlotOption.Terminal)
+                JsonDocumentWriter.Write(around.Out, w => Answer(w, situation, forecast, fit, decay, damage, p.GetValue(_explain)));
+            else
+                DamageWords.Mark(around.Out, damage);
+            if (!p.GetValue(json) && asked != PlotOption.Terminal)
                 Print(around.Out, name, forecast, decay, p.GetValue(_explain));
             if (p.GetValue(_explain) && !p.GetValue(json))
                 ExplanationText.Print(around.Out, LossExplanation.Of(situation, PropertyFacts.Default));
@@ -68,8 +70,9 @@ internal sealed class ForecastVerb : IVerb
         return command;
     }
 
-    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, DecayForecast? decay, bool explain)
+    private static void Answer(Utf8JsonWriter json, Situation situation, Forecast forecast, FitText fit, DecayForecast? decay, IReadOnlyList<string> damage, bool explain)
     {
+        json.Damage(damage);
         ForecastJson.WriteBody(json, forecast);
         fit.Write(json);
         WaysInText.Write(json, forecast.Ingress, decay);
@@ -77,10 +80,9 @@ internal sealed class ForecastVerb : IVerb
             ExplanationText.Write(json, LossExplanation.Of(situation, PropertyFacts.Default));
     }
 
-    private static (string Name, Situation Situation, DateOnly On, decimal? TareGrams) Of(Assessment.Holdings.Holding holding, Situation situation, DateOnly on) =>
-        ($"{holding.Id} {holding.Content.Name}", AirOf.With(situation, AirOf.Cabinet(holding)), on, holding.Container.TareGrams);
+    private sealed record Question(string Name, Situation Situation, DateOnly On, decimal? TareGrams, IReadOnlyList<string> Damage);
 
-    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) OfContainer(ParseResult p, Option<string?> book, Surroundings around)
+    private Question OfContainer(ParseResult p, Option<string?> book, Surroundings around)
     {
         if (p.GetValue(_id) is not { } typed)
             throw RefusedException.Words("a container is needed: forecast ID; or, with no book, forecast --content NAME --amount AMOUNT --vessel VESSEL --closure CLOSURE");
@@ -88,10 +90,11 @@ internal sealed class ForecastVerb : IVerb
         var holding = open.Stock.Of(BookAccess.Id(typed));
         if (holding.Situation is not { } situation)
             throw RefusedException.Input($"nothing can be forecast for {holding.Id} {holding.Content.Name}: {holding.SituationProblem}");
-        return Of(holding, situation, p.GetValue(_on) ?? around.Today);
+        return new Question(
+            $"{holding.Id} {holding.Content.Name}", AirOf.With(situation, AirOf.Cabinet(holding)), p.GetValue(_on) ?? around.Today, holding.Container.TareGrams, [.. open.Book.Damage]);
     }
 
-    private (string Name, Situation Situation, DateOnly On, decimal? TareGrams) WithoutBook(string typed, ParseResult p, Surroundings around)
+    private Question WithoutBook(string typed, ParseResult p, Surroundings around)
     {
         var content = ContentWords.Find(typed);
         if (content.IsUnknown)
@@ -118,7 +121,7 @@ internal sealed class ForecastVerb : IVerb
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
-        return (typed, _air.Around(situation, p), p.GetValue(_on) ?? today.AddDays(days), null);
+        return new Question(typed, _air.Around(situation, p), p.GetValue(_on) ?? today.AddDays(days), null, []);
     }
 
     private static Cover CoverCalled(string words, WareCatalogue wares)

@@ -45,7 +45,7 @@ internal sealed class SheetVerb : IVerb
             if (!PageFiles.CanWrite(file))
                 throw RefusedException.Words($"'{file}': sheets are written as .pdf, .svg or .png");
             var paper = Paper(p.GetValue(_paper));
-            using var open = OpenedStock.Open(p.GetValue(book), p.GetValue(asOf), around);
+            using var open = OpenedStock.OpenWhole(p.GetValue(book), p.GetValue(asOf), around);
             var sheet = make(p, open);
             var pages = SheetRenderer.Render(sheet, paper, onePage);
             var files = PageFiles.Write(file, pages, sheet.Title, around.Clock.GetLocalNow());

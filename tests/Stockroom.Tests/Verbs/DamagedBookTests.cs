@@ -10,6 +10,7 @@ public sealed class DamagedBookTests
     private static readonly string[][] Refused =
     [
         ["export", "{0}/book.csv"], ["export", "{0}/book.json"], ["backup", "{0}/a.stockbackup"], ["label", "--all-due", "--out", "{0}/labels.pdf"],
+        ["sheet", "catalogue", "--out", "{0}/sheet.pdf"], ["sheet", "rounds", "--out", "{0}/sheet.pdf"],
         ["add", "acetone", "--place", "left-shelf"], ["undo"], ["place", "add", "attic", "--kind", "room"], ["place", "limit", "store", "--mean", "19"],
     ];
 
@@ -69,6 +70,22 @@ public sealed class DamagedBookTests
         Assert.Equal(100m, shown.Json.GetProperty("net_g").GetDecimal());
         Assert.Contains("entry 6 in the LiteDB file is not the journal's", Assert.Single(shown.Json.GetProperty("damage").EnumerateArray()).GetString(), StringComparison.Ordinal);
         Assert.StartsWith("DAMAGED BOOK", keeper.Run("show", id).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Forecast_OneEntryAlteredInLiteDb_IsMarked()
+    {
+        using var keeper = Keeper.WithSmallBook();
+        var id = keeper.Add("acetone", "--place", "left-shelf", "--amount", "100 g", "--vessel", "glass reagent bottle 250 mL", "--closure", "plain polypropylene screw cap");
+        Assert.Equal(JsonValueKind.Null, keeper.Run("forecast", id, "--json").Done().Json.GetProperty("damage").ValueKind);
+        var lite = Path.Combine(keeper.Book, "book.litedb");
+        var bytes = File.ReadAllBytes(lite);
+        "\"net_g\":900"u8.CopyTo(bytes.AsSpan(bytes.AsSpan().IndexOf("\"net_g\":100"u8)));
+        File.WriteAllBytes(lite, bytes);
+        var shown = keeper.Run("forecast", id, "--json");
+        Assert.Equal(3, shown.Code);
+        Assert.Contains("entry 6 in the LiteDB file is not the journal's", Assert.Single(shown.Json.GetProperty("damage").EnumerateArray()).GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("DAMAGED BOOK", keeper.Run("forecast", id).Out, StringComparison.Ordinal);
     }
 
     [Theory]

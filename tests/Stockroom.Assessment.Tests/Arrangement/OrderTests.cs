@@ -37,6 +37,21 @@ public sealed class OrderTests
     }
 
     [Fact]
+    public void FreePlace_WantedForParking_IsNotFilledTooEarly()
+    {
+        var shelving = Build.Of(
+            [Build.Spot("a", 1), Build.Spot("b", 1), Build.Spot("c", 1)],
+            Build.Thing("A", "oxygen", null),
+            Build.Thing("B", "acetone", "b-1"),
+            Build.Thing("C", "sodium", "c-1"),
+            Build.Thing("C2", "acetic acid", "c-1") with { Pinned = "built in" });
+        var plan = Build.Plan(shelving);
+        Assert.Empty(plan.Left);
+        Assert.Equal(3, plan.Relocated);
+        EveryPrefixIsNoWorse(shelving, plan);
+    }
+
+    [Fact]
     public void EveryPrefix_OfARandomStoresPlan_IsNoWorseThanWhatWas()
     {
         for (var seed = 1; seed <= 8; seed++)

@@ -5,10 +5,13 @@ internal readonly record struct OrderedStep(int Thing, int From, int To, bool Is
 
 /// <summary>
 /// Finds an order of moves in which no step makes anything worse: nothing is put nearer to anything than it stood, unless
-/// it may stand there, and no limit is passed further. What blocks each other in a ring is parked on a free spot.
+/// it may stand there, and no limit is passed further. What blocks each other in a ring is parked on a free spot; where one parking
+/// does not untie it, every way about is tried.
 /// </summary>
 internal sealed class MoveOrder
 {
+    private const int FewMoves = 8;
+
     private readonly Layout _layout;
     private readonly int[] _target;
     private readonly int[] _at;
@@ -43,11 +46,24 @@ internal sealed class MoveOrder
         return (order._steps, [.. order._pending]);
     }
 
+    // What goes early may stand in the way of a parking later: where that ends in a knot of few moves, all of them are thought over anew.
     private void Run()
+    {
+        int[] all = [.. _pending];
+        RunStraight();
+        if (_pending.Count == 0 || _pending.Count == all.Length || all.Length > FewMoves)
+            return;
+        TakeBack(0);
+        _pending.UnionWith(all);
+        if (!GoRoundAbout())
+            RunStraight();
+    }
+
+    private void RunStraight()
     {
         while (_pending.Count > 0)
         {
-            if (!MakeAllThatMay() && !ParkSomething())
+            if (!MakeAllThatMay() && !ParkSomething() && !GoRoundAbout())
                 return;
         }
     }
@@ -130,16 +146,35 @@ internal sealed class MoveOrder
 
     private void Go(int thing, int spot, bool isParked)
     {
+        _steps.Add(new OrderedStep(thing, _at[thing], spot, isParked));
+        Put(thing, spot);
+    }
+
+    private void Put(int thing, int spot)
+    {
         var from = _at[thing];
         if (from >= 0)
             _standing[from].Remove(thing);
         foreach (var c in _layout.Limits.At(from))
             _carried[c] -= _layout.Limits.Use(c, thing);
-        _standing[spot].Add(thing);
+        if (spot >= 0)
+            _standing[spot].Add(thing);
         foreach (var c in _layout.Limits.At(spot))
             _carried[c] += _layout.Limits.Use(c, thing);
         _at[thing] = spot;
-        _steps.Add(new OrderedStep(thing, from, spot, isParked));
+    }
+
+    // Everything that is still to go, by whatever way about leads there: tried in full where there is little of it.
+    private bool GoRoundAbout()
+    {
+        int[] going = [.. _pending];
+        var way = RoundAbout.Find([.. going.Select(i => _at[i])], [.. going.Select(i => _target[i])], k => _layout.Offered[_layout.Group[going[k]]], (k, spot) => Put(going[k], spot), (k, spot) => MayGo(going[k], spot));
+        if (way is null)
+            return false;
+        foreach (var (k, spot) in way)
+            Go(going[k], spot, isParked: spot != _target[going[k]]);
+        _pending.Clear();
+        return true;
     }
 
     // The first thing whose way can be cleared by parking the fewest others, each once at most.
@@ -213,8 +248,8 @@ internal sealed class MoveOrder
         while (_steps.Count > begun)
         {
             var last = _steps[^1];
-            Go(last.Thing, last.From, isParked: false);
-            _steps.RemoveRange(_steps.Count - 2, 2);
+            Put(last.Thing, last.From);
+            _steps.RemoveAt(_steps.Count - 1);
         }
     }
 }

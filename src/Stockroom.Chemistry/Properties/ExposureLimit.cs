@@ -30,11 +30,13 @@ internal sealed class ExposureLimitTable
             MassConcentration? mass = row.PositiveOrNull("mg_m3") is { } mg ? MassConcentration.FromMilligramsPerCubicMetre(mg) : null;
             if (share is null && mass is null)
                 throw row.Wrong("ppm", "a limit needs ppm or mg_m3");
-            if (substance.MolarMass is { } molarMass && substance.State != MatterState.Solid)
+            if (substance.MolarMass is { } molarMass)
             {
+                // What is stated in parts per million is a vapour; milligrams of a solid may be dust.
                 var one = GasLaw.AtReference(new Fraction(1), molarMass);
                 mass ??= one * share!.Value.Value;
-                share ??= new Fraction(mass.Value / one);
+                if (substance.State != MatterState.Solid)
+                    share ??= new Fraction(mass.Value / one);
             }
 
             if (!table._limits.TryGetValue(substance.Name, out var list))

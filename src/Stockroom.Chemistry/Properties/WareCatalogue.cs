@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Stockroom.Chemistry.Quantities;
 using Stockroom.Chemistry.Tables;
 
@@ -56,7 +58,7 @@ public sealed record Cover(string Name, string? Content, CoverKind Kind, string 
 }
 
 /// <summary>The vessels, closures and covers that can be named. Immutable.</summary>
-public sealed class WareCatalogue
+public sealed partial class WareCatalogue
 {
     private static readonly Lazy<WareCatalogue> Embedded = new(() => new WareCatalogue());
 
@@ -97,11 +99,23 @@ public sealed class WareCatalogue
     public IReadOnlyList<Cover> Covers { get; }
 
     /// <summary>By name, letter case aside; null where there is none.</summary>
-    public Vessel? FindVessel(string name) => Vessels.FirstOrDefault(v => Same(v.Name, name));
+    public Vessel? FindVessel(string name) => Vessels.FirstOrDefault(v => Same(v.Name, name)) ?? Vessels.FirstOrDefault(v => Same(v.Name, InMillilitres(name)));
 
     public Closure? FindClosure(string name) => Closures.FirstOrDefault(c => Same(c.Name, name));
 
     public Cover? FindCover(string name) => Covers.FirstOrDefault(c => Same(c.Name, name));
+
+    [GeneratedRegex(@"^(?<kind>.*\S)\s+(?<number>\d+([.,]\d+)?)\s*(?<unit>m?l)$", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Size();
+
+    // Vessels are named by millilitres; a keeper may say litres, or leave out the blank.
+    private static string InMillilitres(string name)
+    {
+        var size = Size().Match(name.Trim());
+        if (!size.Success || !decimal.TryParse(size.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+            return name;
+        return string.Create(CultureInfo.InvariantCulture, $"{size.Groups["kind"].Value} {number * (size.Groups["unit"].Length == 1 ? 1000 : 1):0.###} mL");
+    }
 
     private static bool Same(string a, string b) => string.Equals(a, b.Trim(), StringComparison.OrdinalIgnoreCase);
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Stockroom.Assessment.Losses;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
+using Stockroom.Desk;
 
 namespace Stockroom.Verbs;
 
@@ -84,7 +85,7 @@ internal static class AirJson
     private static string In(AirForecast air) =>
         $"{air.Gases[0].Gas.Name} {Share(air.Share?.Expected)} ({Share(air.Share?.Low)} to {Share(air.Share?.High)}){Times(air.ShareOfLimit, air.Limit is { } l ? $"the limit ({l.Name}, {l.Kind})" : "the limits")}{Times(air.ShareOfLowerFlammableLimit, "the lower flammable limit")}{(air.Oxygen < AirForecast.LeastOxygen ? $", oxygen {air.Oxygen.Percent:0.0} %" : "")}";
 
-    private static string Share(Fraction? share) => share is not { } s ? "?" : s.PartsPerMillion >= 10_000 ? $"{s.Percent:0.#} %" : $"{s.PartsPerMillion.ToString("G3", System.Globalization.CultureInfo.InvariantCulture)} ppm";
+    private static string Share(Fraction? share) => share is not { } s ? "?" : s.PartsPerMillion >= 10_000 ? $"{s.Percent:0.#} %" : $"{Words.Number(s.PartsPerMillion)} ppm";
 
-    private static string Times(Fraction? share, string of) => share is not { } s ? "" : $", {(s.Value >= 100 ? $"{s.Value:0} times" : s.Value >= 1 ? $"{s.Value:0.#} times" : $"{s.Percent.ToString("G2", System.Globalization.CultureInfo.InvariantCulture)} % of")} {of}";
+    private static string Times(Fraction? share, string of) => share is not { } s ? "" : $", {(s.Value >= 100 ? $"{s.Value:0} times" : s.Value >= 1 ? $"{s.Value:0.#} times" : $"{Words.Number(s.Percent)} % of")} {of}";
 }

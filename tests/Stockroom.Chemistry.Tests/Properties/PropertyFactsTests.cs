@@ -215,4 +215,21 @@ public sealed class PropertyFactsTests
     }
 
     private static bool IsBare(Type t) => t == typeof(double) || t == typeof(float) || t == typeof(double?);
+
+    // A limit in parts per million is one of vapour, whatever the substance is at rest: 2 ppm of I2 (253.81 g/mol) over 24.465 L/mol are 20.7 mg/m3.
+    [Fact]
+    public void ExposureLimit_OfASolidInPartsPerMillion_IsAVapour()
+    {
+        var danger = Facts.ExposureLimits(Catalogue.Resolve("iodine").Content!.Pure!).Single(l => !l.IsForDailyWork);
+        Assert.Equal(20.75, danger.Concentration!.Value.KilogramsPerCubicMetre * 1e6, 0.05);
+    }
+
+    [Theory]
+    [InlineData("HDPE bottle 1 L", "HDPE bottle 1000 mL")]
+    [InlineData("hdpe bottle 0,5l", "HDPE bottle 500 mL")]
+    [InlineData("Glass vial 20ml", "glass vial 20 mL")]
+    [InlineData("HDPE bottle 1.001 L", null)]
+    [InlineData("HDPE bottle L", null)]
+    public void Vessel_NamedByLitres_IsFound(string typed, string? name) =>
+        Assert.Equal(name, WareCatalogue.Default.FindVessel(typed)?.Name);
 }

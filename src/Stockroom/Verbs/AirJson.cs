@@ -79,7 +79,7 @@ internal static class AirJson
         if (air.Breakage is { } b)
             yield return $"if it breaks: {b.Gas.Name} {Share(b.Share)} in the {(air.Room is null ? "room" : "closed cabinet")}{Times(b.ShareOfLowerFlammableLimit, "the lower flammable limit")}{Times(b.ShareOfDanger, "what is immediately dangerous")}{(b.Oxygen < AirForecast.LeastOxygen ? $", oxygen {b.Oxygen.Percent:0.0} %" : "")}";
         if (air.Radon is { } radon)
-            yield return $"radon: {radon.Inner.Expected.BecquerelsPerCubicMetre:0.##} Bq/m3{(radon.Room is { } r ? $", {r.Expected.BecquerelsPerCubicMetre:0.##} in the room" : "")}, reference 300; {radon.Because}";
+            yield return $"radon: {Words.Number(radon.Inner.Expected.BecquerelsPerCubicMetre)} Bq/m3{(radon.Room is { } r ? $", {Words.Number(r.Expected.BecquerelsPerCubicMetre)} in the room" : "")}, reference 300; {radon.Because}";
     }
 
     private static string In(AirForecast air) =>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using Stockroom.Assessment.Losses;
 using Stockroom.Assessment.Losses.Ingress;
@@ -62,13 +61,13 @@ internal static class WaysInText
         if (decay is not null)
         {
             var members = string.Join(", ", decay.Members.Take(6).Select(m => $"{m.Nuclide.Name} {Becquerels(m.Activity)}"));
-            yield return $"activity: {Becquerels(decay.Total)} in all since {decay.Since.Iso()}: {members}{(decay.Members.Count > 6 ? $" and {decay.Members.Count - 6} more" : "")}; helium made {(decay.Helium.Moles * MolarVolumeMillilitres).ToString("G3", CultureInfo.InvariantCulture)} mL at 0 C";
+            yield return $"activity: {Becquerels(decay.Total)} in all since {decay.Since.Iso()}: {members}{(decay.Members.Count > 6 ? $" and {decay.Members.Count - 6} more" : "")}; helium made {Words.Number(decay.Helium.Moles * MolarVolumeMillilitres)} mL at 0 C";
         }
     }
 
     private static string Becquerels(Activity activity)
     {
         var (scale, unit) = activity.Becquerels switch { >= 1e9 => (1e9, "GBq"), >= 1e6 => (1e6, "MBq"), >= 1e3 => (1e3, "kBq"), _ => (1.0, "Bq") };
-        return $"{(activity.Becquerels / scale).ToString("G3", CultureInfo.InvariantCulture)} {unit}";
+        return $"{Words.Number(activity.Becquerels / scale)} {unit}";
     }
 }

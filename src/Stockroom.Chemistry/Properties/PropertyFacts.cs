@@ -20,6 +20,7 @@ public sealed class PropertyFacts
     private readonly Lazy<IsotopeTable> _isotopes;
     private readonly Lazy<ExposureLimitTable> _limits;
     private readonly Lazy<PermeabilityTable> _permeabilities;
+    private readonly Lazy<WallDiffusivityTable> _wallDiffusivities;
     private readonly Lazy<CoverTransportTable> _covers;
     private readonly Lazy<DecompositionTable> _decompositions;
     private readonly Lazy<MaterialResistanceTable> _resistances;
@@ -50,6 +51,7 @@ public sealed class PropertyFacts
         _isotopes = new(() => IsotopeTable.Read(catalogue));
         _limits = new(() => ExposureLimitTable.Read(catalogue));
         _permeabilities = new(() => PermeabilityTable.Read(catalogue));
+        _wallDiffusivities = new(() => WallDiffusivityTable.Read(catalogue));
         _covers = new(() => CoverTransportTable.Read(catalogue));
         _decompositions = new(() => DecompositionTable.Read(catalogue));
         _resistances = new(() => MaterialResistanceTable.Read(catalogue));
@@ -157,6 +159,9 @@ public sealed class PropertyFacts
 
     /// <summary>What a wall material lets through of a substance; empty where nothing is listed.</summary>
     public IReadOnlyList<WallPermeability> Permeability(string material, Substance substance) => _permeabilities.Value.Find(material, substance);
+
+    /// <summary>How fast a substance diffuses in a wall material, by its own row or, for no gas, that of the material; null where neither is listed.</summary>
+    public WallDiffusivity? DiffusivityInWall(string material, Substance substance) => _wallDiffusivities.Value.Find(material, substance);
 
     public CoverTransport? ThroughCover(Substance substance, string cover) => _covers.Value.Find(substance, cover);
 

@@ -32,6 +32,7 @@ public sealed class PropertyFactsTests
     [InlineData("solution-vapour.tsv")]
     [InlineData("vapour-pressure.tsv")]
     [InlineData("vessels.tsv")]
+    [InlineData("wall-diffusivity.tsv")]
     public void Table_OfPhysics_IsEmbedded(string name) => Assert.Contains(name, EmbeddedTables.Names);
 
     [Fact]

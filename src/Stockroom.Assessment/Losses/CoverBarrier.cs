@@ -16,6 +16,8 @@ public sealed record CoverBarrier(CoverTransport Transport, Length Depth, Area S
             At1(uncovered.High, d * Transport.Spread.Factor, Transport.Solubility.High));
     }
 
+    public bool HoldsBody => false;
+
     /// <summary>Its resistance on the side of the gas: c L/(s D A).</summary>
     public FlowResistance Resistance => new(
         SaturatedGas.KilogramsPerCubicMetre * Depth.Metres

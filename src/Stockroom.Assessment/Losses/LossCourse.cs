@@ -90,17 +90,11 @@ internal sealed class LossCourse
         if (total <= 0)
             return;
         var state = new LossState(_situation, _facts, IsPure ? _situation.Content : Mixed(kilograms, total), new Mass(total));
-        List<IBarrier>? barriers = null;
         for (var i = 0; i < _findings.Length; i++)
-        {
             _findings[i] = _ways[i].Path.Assess(state);
-            if (_findings[i].Barrier is { } barrier)
-                (barriers ??= []).Add(barrier);
-        }
-
-        var slowed = barriers is null ? new Band<double>(1, 1, 1) : Slowed(barriers);
+        var shares = BarrierShares.Of(_findings);
         for (var i = 0; i < _findings.Length; i++)
-            Add(_ways[i], _findings[i], slowed);
+            Add(_ways[i], _findings[i], shares.Of(_ways[i].Role));
     }
 
     /// <summary>Rate of a part in kg/s as last evaluated; the ways that a balance can show so many times faster.</summary>
@@ -109,28 +103,19 @@ internal sealed class LossCourse
     /// <summary>The same, apart: what a balance can show, and what it cannot.</summary>
     public (double Weighable, double Transmuted) Rates(int part, BandEnd end) => (_weighable[part].At(end), _transmuted[part].At(end));
 
-    private void Add(Way way, PathLoss finding, Band<double> slowed)
+    private void Add(Way way, PathLoss finding, Band<double> left)
     {
-        var (low, middle, high) = way.Role == PathRole.Leak ? (slowed.Low, slowed.Expected, slowed.High) : (1, 1, 1);
         var sums = way.Role == PathRole.Transmuted ? _transmuted : _weighable;
         foreach (var leaving in finding.Leaves)
         {
             var part = IndexOf(leaving.Part);
             var warmth = way.Warmth[part];
-            var expected = leaving.Rate.Expected.KilogramsPerSecond * warmth * middle;
-            var below = expected - (leaving.Rate.Low.KilogramsPerSecond * warmth * low);
-            var above = (leaving.Rate.High.KilogramsPerSecond * warmth * high) - expected;
+            var expected = leaving.Rate.Expected.KilogramsPerSecond * warmth * left.Expected;
+            var below = expected - (leaving.Rate.Low.KilogramsPerSecond * warmth * left.Low);
+            var above = (leaving.Rate.High.KilogramsPerSecond * warmth * left.High) - expected;
             ref var sum = ref sums[part];
             sum = new Reach(sum.Expected + expected, sum.Below + (below * below), sum.Above + (above * above));
         }
-    }
-
-    private Band<double> Slowed(List<IBarrier> barriers)
-    {
-        var leak = BandMath.Linear(_findings.Where((_, i) => _ways[i].Role == PathRole.Leak).SelectMany(f => f.Leaves).Select(l => l.Rate));
-        var slow = barriers.Aggregate(leak, (rate, barrier) => barrier.Slow(rate));
-        double Share(MassRate s, MassRate l) => l.KilogramsPerSecond > 0 ? s / l : 1;
-        return new Band<double>(Share(slow.Low, leak.Low), Share(slow.Expected, leak.Expected), Share(slow.High, leak.High));
     }
 
     private Content Mixed(ReadOnlySpan<double> kilograms, double total)

@@ -12,7 +12,7 @@ public static class LossEquations
         [typeof(ThroughLiner)] = "m = K a A/l, or P (p1 - p2) A M/l; K and P with exp(-(E/R)(1/T - 1/T0))",
         [typeof(ThroughWall)] = "m = K a A/l, or P (p1 - p2) A M/l; K and P with exp(-(E/R)(1/T - 1/T0))",
         [typeof(ThroughCover)] = "m = c/(1/G + c L/(s D A)), G the leaks, s the solubility in the cover, c the saturated vapour",
-        [typeof(ThroughPacking)] = "m = 1/(1/m(without) + 1/(c G)), G = D A/L of its gap and P R T A/l of its film beside each other",
+        [typeof(ThroughPacking)] = "m = 1/(1/m(without) + 1/(c G)), m(without) leaks and wall together, G = D A/L of its gap and P R T A/l of its film beside each other",
         [typeof(FlameSeal)] = "m = 0",
         [typeof(RadioactiveDecayPath)] = "m = ln 2/T x mass of the nuclide",
         [typeof(Decomposition)] = "dc/dt = -k c, or -k c^2 with log k rising with the ionic strength",

@@ -6,7 +6,7 @@ namespace Stockroom.Assessment.Losses;
 
 /// <summary>How one way out stands in the network.</summary>
 /// <remarks>
-/// Joined: "in parallel" (a leak), "in series" (a barrier before the leaks), "beside" (out of the content itself), "strength" or "none".
+/// Joined: "in parallel" (a leak), "in series" (a cover before the leaks), "beside" (out of the content itself), "in series with all" (a packing behind leaks and wall alike), "strength" or "none".
 /// Resistance: vapour concentration over mass rate, s/m3; null where nothing passes or none can be stated.
 /// </remarks>
 public sealed record ExplainedPath(
@@ -16,7 +16,7 @@ public sealed record ExplainedPath(
 /// <remarks>Vapour: saturated concentration that drives the leaks; null where it is not known.</remarks>
 public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassConcentration? Vapour, Band<MassRate> Total)
 {
-    public const string Combined = "leaks in parallel, 1/R = sum of 1/R(i); a barrier in series before them, R + R(barrier); what goes beside is added; rate = vapour/R";
+    public const string Combined = "leaks in parallel, 1/R = sum of 1/R(i); a cover in series before them, R + R(cover); what goes beside is added; a packing in series with all that leaves the vessel, R + R(packing); rate = vapour/R";
 
     public static LossExplanation Of(Situation situation, PropertyFacts facts)
     {
@@ -32,7 +32,7 @@ public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassCon
         var joined = finding.Verdict != PathVerdict.Applies ? "none" : finding.Role switch
         {
             PathRole.Leak => "in parallel",
-            PathRole.Barrier => "in series",
+            PathRole.Barrier => finding.Barrier?.HoldsBody == true ? "in series with all" : "in series",
             PathRole.Strength => "strength",
             _ => "beside",
         };
@@ -40,7 +40,7 @@ public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassCon
         FlowResistance? resistance = finding switch
         {
             { Barrier: { } barrier } => barrier.Resistance,
-            { Role: PathRole.Leak, Verdict: PathVerdict.Applies } when vapour is { } c && alone > 0 => new FlowResistance(c.KilogramsPerCubicMetre / alone),
+            { Role: PathRole.Leak or PathRole.Direct, Verdict: PathVerdict.Applies } when vapour is { } c && alone > 0 => new FlowResistance(c.KilogramsPerCubicMetre / alone),
             _ => null,
         };
         return new ExplainedPath(

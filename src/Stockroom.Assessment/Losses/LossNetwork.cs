@@ -4,11 +4,13 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>
-/// The ways out combined: leaks side by side behind whatever barrier stands before them, direct ways besides. The result holds
-/// for one moment, or as the mean of a year at the place.
+/// The ways out combined: leaks side by side behind the cover, what goes through the body besides, both behind an outer packing. The result
+/// holds for one moment, or as the mean of a year at the place.
 /// </summary>
 internal sealed class LossNetwork
 {
+    private static readonly Band<double> Whole = new(1, 1, 1);
+
     private readonly IReadOnlyList<Part> _parts;
     private Band<MassRate>? _total;
     private Band<MassRate>? _weighable;
@@ -42,22 +44,15 @@ internal sealed class LossNetwork
     {
         var ways = LossPaths.All;
         var findings = new PathLoss[ways.Count];
-        var barriers = new List<IBarrier>();
         for (var i = 0; i < findings.Length; i++)
-        {
             findings[i] = ways[i].Assess(state);
-            if (findings[i].Barrier is { } barrier)
-                barriers.Add(barrier);
-        }
-
-        var leak = barriers.Count == 0 ? default : BandMath.Linear(findings.Where(IsLeak).SelectMany(l => l.Leaves).Select(l => l.Rate));
-        var slowed = barriers.Aggregate(leak, (rate, barrier) => barrier.Slow(rate));
+        var shares = BarrierShares.Of(findings);
         var paths = new PathRate[findings.Length];
         for (var i = 0; i < findings.Length; i++)
         {
-            var leaves = findings[i].Leaves;
-            if (barriers.Count > 0 && IsLeak(findings[i]))
-                leaves = [.. leaves.Select(l => l with { Rate = Scale(l.Rate, leak, slowed) })];
+            var (leaves, left) = (findings[i].Leaves, shares.Of(findings[i].Role));
+            if (left != Whole && leaves.Count > 0)
+                leaves = [.. leaves.Select(l => l with { Rate = Left(l.Rate, left) })];
             paths[i] = PathRate.Of(ways[i].Name, findings[i], leaves);
         }
 
@@ -95,12 +90,7 @@ internal sealed class LossNetwork
         return rates;
     }
 
-    private static bool IsLeak(PathLoss loss) => loss.Verdict == PathVerdict.Applies && loss.Role == PathRole.Leak;
-
-    // The barrier acts on all leaks together; each keeps its share.
-    private static Band<MassRate> Scale(Band<MassRate> rate, Band<MassRate> leak, Band<MassRate> slowed) => new(
-        Share(rate.Low, leak.Low, slowed.Low), Share(rate.Expected, leak.Expected, slowed.Expected), Share(rate.High, leak.High, slowed.High));
-
-    private static MassRate Share(MassRate rate, MassRate leak, MassRate slowed) =>
-        leak.KilogramsPerSecond > 0 ? rate * (slowed / leak) : rate;
+    // A barrier acts together on all that it stands before; each way keeps its share.
+    private static Band<MassRate> Left(Band<MassRate> rate, Band<double> left) =>
+        new(rate.Low * left.Low, rate.Expected * left.Expected, rate.High * left.High);
 }

@@ -7,13 +7,13 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>How a path stands in the network of ways out.</summary>
 public enum PathRole
 {
-    /// <summary>Out of the vapour over the content; a cover slows it.</summary>
+    /// <summary>Out of the vapour over the content; a cover slows it, and so does a packing.</summary>
     Leak = 0,
 
-    /// <summary>Out of the content itself; a cover does not matter.</summary>
+    /// <summary>Out of the content itself through the vessel's body; a cover does not matter, a packing slows it.</summary>
     Direct,
 
-    /// <summary>In series before the leaks.</summary>
+    /// <summary>In series before the leaks, or before all that leaves the vessel.</summary>
     Barrier,
 
     /// <summary>Strength is lost, mass stays.</summary>

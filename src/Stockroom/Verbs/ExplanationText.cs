@@ -41,7 +41,7 @@ internal static class ExplanationText
         foreach (var path in explanation.Paths.Where(p => p.Joined != "none"))
         {
             to.WriteLine($"{path.Path}, {path.Joined}: {path.Equation}");
-            var rate = path is { Rate: { } r, Joined: not ("in series" or "strength") } ? $"; in the network {Words.Band(r.Select(x => x.GramsPerYear), "g")} a year" : "";
+            var rate = path is { Rate: { } r, Joined: not ("in series" or "in series with all" or "strength") } ? $"; in the network {Words.Band(r.Select(x => x.GramsPerYear), "g")} a year" : "";
             to.WriteLine($"  {(path.Resistance is { } x ? $"R = {Figure(x.SecondsPerCubicMetre)} s/m3{rate}" : rate.TrimStart(';', ' '))}{(path.Source is { } source ? $" [{source}]" : "")}".TrimEnd());
         }
     }

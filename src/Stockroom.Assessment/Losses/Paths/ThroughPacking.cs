@@ -4,8 +4,8 @@ using Stockroom.Chemistry.Quantities;
 namespace Stockroom.Assessment.Losses.Paths;
 
 /// <summary>
-/// Outer packing as a second wall in series behind the vessel's leaks. What goes through a plastic body itself is not slowed here. The air
-/// in the packing fills with vapour first, which takes hours to weeks.
+/// Outer packing as a second wall in series behind all that leaves the vessel, past its closure or through a plastic body. The air in the
+/// packing fills with vapour first, which takes hours to weeks and is not counted.
 /// </summary>
 public sealed class ThroughPacking : ILossPath
 {
@@ -23,10 +23,10 @@ public sealed class ThroughPacking : ILossPath
         var p = vapour.Pressure.Value!.Value;
         if (packing.Conductance(vapour.Gas, p, state.Temperature, state.Facts) is not { } conductance)
             return PathLoss.Absent($"{packing.Name}: how fast {vapour.Gas.Name} passes {packing.Film} is not in the tables; counted as no barrier");
-        var saturated = new MassConcentration(state.Vapour.Sum(v => state.Facts.MolarMass(v.Gas) is { } m && v.Pressure.Value is { } q ? GasLaw.Concentration(q, m, state.Temperature).KilogramsPerCubicMetre : 0));
+        var driving = new MassConcentration(state.Vapour.Sum(v => state.Facts.MolarMass(v.Gas) is { } m ? GasLaw.Concentration(state.Driving(v), m, state.Temperature).KilogramsPerCubicMetre : 0));
         return PathLoss.ByBarrier(
-            new PackingBarrier(conductance, saturated),
-            () => $"{packing.Name} in series: a gap of about {packing.Gap.Expected.Micrometres:0.##} um round {packing.Bore.Millimetres:0} mm{(packing.Film is { } film ? $" and {packing.FilmThickness!.Value.Millimetres:0.##} mm of {film}" : "")}",
+            new PackingBarrier(conductance, driving),
+            () => $"{packing.Name} in series behind closure and body alike: a gap of about {packing.Gap.Expected.Micrometres:0.##} um round {packing.Bore.Millimetres:0} mm{(packing.Film is { } film ? $" and {packing.FilmThickness!.Value.Millimetres:0.##} mm of {film}" : "")}",
             packing.Provenance);
     }
 }

@@ -46,7 +46,7 @@ public class ForecastBenchmark
         var covers = wares.Covers.Where(c => c.Kind != CoverKind.Gas).ToArray();
         var cover = random.Next(5) == 0 ? covers[random.Next(covers.Length)] : null;
         var density = content.Density?.KilogramsPerCubicMetre ?? (content.State == MatterState.Gas ? 2 : 1200);
-        return new Situation
+        var situation = new Situation
         {
             Content = content,
             Amount = new Mass(vessel.Volume.CubicMetres * density * (0.1 + (0.7 * random.NextDouble()))),
@@ -60,5 +60,6 @@ public class ForecastBenchmark
             DailySwing = new TemperatureChange(place.Day),
             SeasonalSwing = new TemperatureChange(place.Seasons),
         };
+        return situation with { InVesselSince = situation.Filled };
     }
 }

@@ -40,12 +40,22 @@ internal static class SituationOf
             Light = limits.Light,
             Warmest = limits.MaxCelsius is { } warmest ? Temperature.FromCelsius((double)warmest) : null,
             Filled = container.MadeOn,
+            InVesselSince = InVesselSince(container),
             Sealed = container.SealedOn,
             Opened = container.OpenedOn,
             Weighings = [.. container.Weighings.Select(Weighing)],
             Draws = [.. Interruptions(container)],
         }, null);
     }
+
+    // Split: poured into this vessel on the day it came. Made, or filled by a maker on a known day: that day, or earlier than it came in here.
+    // Bought or found without one: its walls may be soaked through, and nothing is held in their favour.
+    private static DateOnly? InVesselSince(Container container) => container.Lot.How switch
+    {
+        LotOrigin.Split => container.ReceivedOn,
+        LotOrigin.Made => container.MadeOn,
+        _ => container.Lot.MadeOn,
+    };
 
     private static WeighIn Weighing(Weighing w) => new(
         w.On, Mass.FromGrams((double)w.GrossGrams), Mass.FromGrams((double)(w.ReadabilityGrams ?? UnstatedReadabilityGrams)))

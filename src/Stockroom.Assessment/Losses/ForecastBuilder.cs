@@ -40,7 +40,7 @@ internal static class ForecastBuilder
         return WithCourses(
             forecast with { LossRate = network.Year.Total, Air = AirForecasts.Of(situation, facts, network.Year.Total) },
             situation,
-            network.SeasonFrom(situation.AmountOn),
+            WallLag.Of(situation, network.Year).Times(network.SeasonFrom(situation.AmountOn), network.Year.Total),
             Trajectory.Follow(course));
     }
 
@@ -49,8 +49,19 @@ internal static class ForecastBuilder
         var courses = weighed.Evidence.Scales
             ? Trajectory.Follow(new LossCourse(start, facts, network), weighed.Evidence.Posterior.Factor)
             : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
-        var season = weighed.Evidence.Scales ? network.SeasonFrom(start.AmountOn) : default;
-        return WithCourses(forecast with { LossRate = weighed.Rate, Air = AirForecasts.Of(start, facts, weighed.Rate) }, start, season, courses);
+        return WithCourses(forecast with { LossRate = weighed.Rate, Air = AirForecasts.Of(start, facts, weighed.Rate) }, start, Times(start, network, weighed.Evidence), courses);
+    }
+
+    // By the expected rates at each pace; a loss that nothing explains runs evenly.
+    private static Band<CourseTime> Times(Situation start, YearNetwork network, Evidence evidence)
+    {
+        if (!evidence.Scales)
+            return Band<CourseTime>.Exactly(new CourseTime(default));
+        var (lag, season) = (WallLag.Of(start, network.Year), network.SeasonFrom(start.AmountOn));
+        var (weighable, total) = (network.Year.Weighable.Expected, network.Year.Total.Expected);
+        CourseTime At(double pace, BandEnd lags) => lag.Time(season, BandEnd.Expected, lags, (weighable * pace) + (total - weighable), pace);
+        var factor = evidence.Posterior.Factor;
+        return new(At(factor.Low, BandEnd.High), At(factor.Expected, BandEnd.Expected), At(factor.High, BandEnd.Low));
     }
 
     // Nothing is known of the way out: as much every day, as it was weighed.
@@ -63,16 +74,20 @@ internal static class ForecastBuilder
         return new Trajectory(points);
     }
 
-    private static Forecast WithCourses(Forecast forecast, Situation start, Season season, Band<Trajectory> courses)
+    private static Forecast WithCourses(Forecast forecast, Situation start, Band<CourseTime> times, Band<Trajectory> courses)
     {
-        var elapsed = season.Effective(Span.FromDays(Math.Max(0, forecast.On.DayNumber - start.AmountOn.DayNumber)));
-        DateOnly? Day(Trajectory course, Fraction left) => Date(start.AmountOn, course.Reaches(left) is { } s ? season.Calendar(s) : null);
+        var elapsed = Span.FromDays(Math.Max(0, forecast.On.DayNumber - start.AmountOn.DayNumber));
+        DateOnly? Day(Trajectory course, CourseTime time, Fraction left) => Date(start.AmountOn, course.Reaches(left) is { } s ? time.Calendar(s) : null);
         return forecast with
         {
-            Remaining = new Band<Mass>(courses.High.After(elapsed), courses.Expected.After(elapsed), courses.Low.After(elapsed)),
-            Reaches = [.. Limits.Select(l => new Reach(l.Name, l.Left, Day(courses.High, l.Left), Day(courses.Expected, l.Left), Day(courses.Low, l.Left)))],
+            Remaining = new Band<Mass>(courses.High.After(times.High.Effective(elapsed)), courses.Expected.After(times.Expected.Effective(elapsed)), courses.Low.After(times.Low.Effective(elapsed))),
+            Reaches = [.. Limits.Select(l => new Reach(l.Name, l.Left, Day(courses.High, times.High, l.Left), Day(courses.Expected, times.Expected, l.Left), Day(courses.Low, times.Low, l.Left)))],
+            Warnings = times.Expected.Short.Days >= 1 ? [.. forecast.Warnings, Held(start, times)] : forecast.Warnings,
         };
     }
+
+    private static string Held(Situation start, Band<CourseTime> times) =>
+        $"wall and liner were not soaked through on {start.AmountOn:yyyy-MM-dd}: that puts every date off by about {times.Expected.Short.Days:0} days ({times.High.Short.Days:0.#} to {times.Low.Short.Days:0})";
 
     /// <summary>A day so long after another; null for never.</summary>
     internal static DateOnly? Date(DateOnly from, Span? after) =>

@@ -1,10 +1,17 @@
 using Stockroom.Assessment.Losses.Paths;
+using Stockroom.Chemistry.Tables;
 
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>The law of each way out, in the symbols of its source.</summary>
 public static class LossEquations
 {
+    /// <summary>What has gone through a wall or liner since it was first wetted.</summary>
+    public const string Lag = "gone = m (t - L (1 + (12/pi^2) sum of (-1)^n/n^2 exp(-n^2 pi^2 t/(6 L)))), soon m (t - L); L = l^2/(6 D)";
+
+    /// <summary>Where the law of the lag stands.</summary>
+    public static readonly Provenance LagSource = new("Crank, The Mathematics of Diffusion, 2nd ed.", "section 4.3.3, eq. 4.24", "1975");
+
     private static readonly Dictionary<Type, string> ByPath = new()
     {
         [typeof(PastClosure)] = "m = D p M f/(R T sum(L/A)), f = ln(1/(1 - y))/y, y = p/P; sum over headspace, neck and gap",

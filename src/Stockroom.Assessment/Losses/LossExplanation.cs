@@ -10,11 +10,18 @@ namespace Stockroom.Assessment.Losses;
 /// Resistance: vapour concentration over mass rate, s/m3; null where nothing passes or none can be stated.
 /// </remarks>
 public sealed record ExplainedPath(
-    string Path, string Joined, string? Equation, FlowResistance? Resistance, Band<MassRate>? Rate, string Because, Provenance? Source);
+    string Path, string Joined, string? Equation, FlowResistance? Resistance, Band<MassRate>? Rate, string Because, Provenance? Source)
+{
+    /// <summary>How long a wall or liner takes until it lets through what it will, part by part; empty for other ways.</summary>
+    public IReadOnlyList<SheetLag> Lags { get; init; } = [];
+}
 
 /// <summary>The ways out as a network of resistances at the mean temperature of the place, and what it adds up to.</summary>
-/// <remarks>Vapour: saturated concentration that drives the leaks; null where it is not known.</remarks>
-public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassConcentration? Vapour, Band<MassRate> Total)
+/// <remarks>
+/// Vapour: saturated concentration that drives the leaks; null where it is not known. Lagging: from when the lags of wall and liner are counted,
+/// or why they are not.
+/// </remarks>
+public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassConcentration? Vapour, Band<MassRate> Total, string Lagging)
 {
     public const string Combined = "leaks in parallel, 1/R = sum of 1/R(i); a cover in series before them, R + R(cover); what goes beside is added; a packing in series with all that leaves the vessel, R + R(packing); rate = vapour/R";
 
@@ -23,8 +30,12 @@ public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassCon
         var state = new LossState(situation, facts);
         var network = LossNetwork.At(state);
         var vapour = Saturated(state);
-        return new LossExplanation([.. network.Paths.Select((p, i) => Explain(LossPaths.All[i], p, vapour))], vapour, network.Total);
+        return new LossExplanation([.. network.Paths.Select((p, i) => Explain(LossPaths.All[i], p, vapour))], vapour, network.Total, SoakedSince(situation));
     }
+
+    private static string SoakedSince(Situation situation) => situation.InVesselSince is { } since
+        ? $"the content has stood in this vessel since {since:yyyy-MM-dd} or longer; what wall and liner let go is counted from then"
+        : "since when the content has stood in this vessel is not known; wall and liner are taken as soaked through, and no lag is counted";
 
     private static ExplainedPath Explain(ILossPath path, LossNetwork.PathRate found, MassConcentration? vapour)
     {
@@ -44,7 +55,10 @@ public sealed record LossExplanation(IReadOnlyList<ExplainedPath> Paths, MassCon
             _ => null,
         };
         return new ExplainedPath(
-            found.Path, joined, LossEquations.Of(path), resistance, finding.Verdict == PathVerdict.Applies ? found.Rate : null, finding.Because, finding.Source);
+            found.Path, joined, LossEquations.Of(path), resistance, finding.Verdict == PathVerdict.Applies ? found.Rate : null, finding.Because, finding.Source)
+        {
+            Lags = finding.Verdict == PathVerdict.Applies ? finding.Lags : [],
+        };
     }
 
     private static MassConcentration? Saturated(LossState state)

@@ -43,14 +43,16 @@ public sealed record Leaving(Substance Part, Band<MassRate> Rate);
 public sealed class PathLoss
 {
     private readonly Func<string> _because;
+    private readonly Func<IReadOnlyList<SheetLag>>? _lags;
 
-    private PathLoss(PathVerdict verdict, PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source)
+    private PathLoss(PathVerdict verdict, PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source, Func<IReadOnlyList<SheetLag>>? lags = null)
     {
         Verdict = verdict;
         Role = role;
         Leaves = leaves;
         _because = because;
         Source = source;
+        _lags = lags;
     }
 
     public PathVerdict Verdict { get; }
@@ -66,8 +68,18 @@ public sealed class PathLoss
     /// <summary>For a barrier: the share of the leaks' rate that it leaves, given the leaks as conductance.</summary>
     public IBarrier? Barrier { get; private init; }
 
+    /// <summary>True for a wall or liner, which does not let through at once what it will.</summary>
+    public bool HasLags => _lags is not null;
+
+    /// <summary>Of a wall or liner, part by part; empty else.</summary>
+    public IReadOnlyList<SheetLag> Lags => _lags?.Invoke() ?? [];
+
     public static PathLoss Of(PathRole role, IReadOnlyList<Leaving> leaves, Func<string> because, Provenance? source) =>
         new(PathVerdict.Applies, role, leaves, because, source);
+
+    /// <summary>Through a sheet that has first to be soaked.</summary>
+    public static PathLoss Through(PathRole role, IReadOnlyList<Leaving> leaves, Func<IReadOnlyList<SheetLag>> lags, Func<string> because, Provenance? source) =>
+        new(PathVerdict.Applies, role, leaves, because, source, lags);
 
     public static PathLoss ByBarrier(IBarrier barrier, Func<string> because, Provenance? source) =>
         new(PathVerdict.Applies, PathRole.Barrier, [], because, source) { Barrier = barrier };

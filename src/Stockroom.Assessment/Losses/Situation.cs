@@ -63,6 +63,12 @@ public sealed record Situation
 
     public DateOnly? Filled { get; init; }
 
+    /// <summary>
+    /// Day since which the content has stood in this vessel, or an earlier one; null where it is not known. Until a wall's lag from that day is
+    /// over it lets less through.
+    /// </summary>
+    public DateOnly? InVesselSince { get; init; }
+
     public DateOnly? Sealed { get; init; }
 
     public DateOnly? Opened { get; init; }

@@ -118,6 +118,7 @@ internal sealed class ForecastVerb : IVerb
             DailySwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_swing), "a swing in kelvin") ?? 0m)),
             SeasonalSwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_seasons), "a swing in kelvin") ?? 0m)),
             Filled = today,
+            InVesselSince = today,
         };
         if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");

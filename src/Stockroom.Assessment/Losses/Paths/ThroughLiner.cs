@@ -21,7 +21,7 @@ public sealed class ThroughLiner : ILossPath
                 : PathLoss.Unknown($"how fast {string.Join(", ", finding.NotListed)} passes {liner} is not in the tables");
         }
 
-        return PathLoss.Of(
-            PathRole.Leak, finding.Leaves, () => $"{thickness.Millimetres:0.##} mm of {liner} over a {state.Vessel.NeckBore.Millimetres:0.#} mm mouth", finding.Source);
+        return PathLoss.Through(
+            PathRole.Leak, finding.Leaves, () => WallPermeation.Lags(state, liner, thickness), () => $"{thickness.Millimetres:0.##} mm of {liner} over a {state.Vessel.NeckBore.Millimetres:0.#} mm mouth", finding.Source);
     }
 }

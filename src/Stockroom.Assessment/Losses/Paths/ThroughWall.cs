@@ -4,7 +4,7 @@ namespace Stockroom.Assessment.Losses.Paths;
 
 /// <summary>
 /// Permeation through a plastic body, liquid and saturated vapour alike over the whole inner surface. Metal lets nothing through,
-/// glass nothing but helium. Steady state: the first hours to weeks lose less.
+/// glass nothing but helium. The rate is the steady one; until the wall's lag is over less comes through, which courses and dates count.
 /// </summary>
 public sealed class ThroughWall : ILossPath
 {
@@ -27,9 +27,10 @@ public sealed class ThroughWall : ILossPath
         }
 
         var also = finding.NotListed.Count == 0 ? "" : $"; {string.Join(", ", finding.NotListed)} not in the tables and not counted";
-        return PathLoss.Of(
+        return PathLoss.Through(
             PathRole.Direct,
             finding.Leaves,
+            () => WallPermeation.Lags(state, state.Vessel.Material, state.Vessel.Wall),
             () => $"{state.Vessel.Wall.Millimetres:0.##} mm of {state.Vessel.Material} over {state.Vessel.Wetted.SquareCentimetres:0} cm2{also}",
             finding.Source ?? new Provenance("Geankoplis, Transport Processes and Unit Operations, 3rd ed.", "section 6.5", "1993"));
     }

@@ -37,6 +37,27 @@ internal static class WallPermeation
         return new Finding(leaves, missing, source);
     }
 
+    /// <summary>How long the sheet takes until it lets each part through as it will.</summary>
+    public static IReadOnlyList<SheetLag> Lags(LossState state, string material, Length thickness)
+    {
+        var lags = new List<SheetLag>();
+        foreach (var v in state.Vapour)
+        {
+            if (state.Facts.Permeability(material, v.Gas).Count > 0)
+                lags.Add(Lag(v, state.Facts.DiffusivityInWall(material, v.Gas), material, thickness, state.Temperature));
+        }
+
+        return lags;
+    }
+
+    private static SheetLag Lag(Vapour v, WallDiffusivity? row, string material, Length thickness, Temperature t) => row is null
+        ? new SheetLag(v.Part, null, $"how fast {v.Gas.Name} diffuses in {material} is not in the tables: none is counted", null)
+        : new SheetLag(
+            v.Part,
+            row.Lag(thickness, t),
+            $"{v.Gas.Name} in {material}, {thickness.Millimetres:0.##} mm, D {row.AtTemperature(t).Expected.SquareMetresPerSecond:0.#E+0} m2/s{(row.Substance is null ? ", a range for any vapour in it" : "")}{(row.Activation is null ? ", as at room temperature" : "")}",
+            row.Provenance);
+
     private static Band<MassRate> OfGas(LossState state, Vapour v, Band<Permeability> p, Pressure inside, Area area, Length thickness, double warm)
     {
         var outside = state.Outside(v.Gas);

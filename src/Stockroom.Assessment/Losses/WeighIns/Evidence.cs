@@ -28,7 +28,7 @@ internal sealed class Evidence
 
     public MeasuredLoss Measured { get; }
 
-    /// <summary>Loss of the gross mass by the physics alone; no rate where that could not be computed.</summary>
+    /// <summary>Loss of the gross mass over the weighings by the physics alone; no rate where that could not be computed.</summary>
     public Band<MassRate> Prior { get; }
 
     /// <summary>False where some way out could not be computed.</summary>
@@ -76,19 +76,19 @@ internal sealed class Evidence
     {
         var first = series.Points[0].Seconds;
         var prior = LeakPrior.About(course.Rate, complete);
-        void At(double factor, double uptake, Span<double> lost)
+        void At(double factor, Unweighed unweighed, Span<double> lost)
         {
             for (var i = 0; i < lost.Length; i++)
-                lost[i] = course.Lost(new Span(series.Points[i].Seconds - first), factor, uptake);
+                lost[i] = course.Lost(new Span(series.Points[i].Seconds - first), factor, unweighed);
         }
 
-        return new Evidence(series, measured, course.Rate, complete)
+        return new Evidence(series, measured, course.Felt(new Span(series.Points[^1].Seconds - first)), complete)
         {
-            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, course.TakesUp),
+            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, Unweighed.All(course.TakesUp, course.IsBehind)),
             Unit = course.Rate.Expected,
             Scales = true,
             TakesUp = course.TakesUp,
-            Lost = (since, factor) => new Mass(course.Lost(since, factor, 0)),
+            Lost = (since, factor) => new Mass(course.Lost(since, factor, Unweighed.Expected)),
         };
     }
 
@@ -99,7 +99,7 @@ internal sealed class Evidence
         var least = Math.Log(0.1 * Math.Sqrt(series.Points.Min(p => p.Variance)) / whole);
         var most = Math.Max(Math.Log(Math.Max(amount.Kilograms, 1e-6) / Month.Seconds), least + 5);
         var prior = year.IsKnown && year.IsComplete ? LeakPrior.Tight(least, most) : LeakPrior.Open(least, most);
-        void At(double factor, double uptake, Span<double> lost)
+        void At(double factor, Unweighed unweighed, Span<double> lost)
         {
             for (var i = 0; i < lost.Length; i++)
                 lost[i] = factor * (series.Points[i].Seconds - first);
@@ -107,7 +107,7 @@ internal sealed class Evidence
 
         return new Evidence(series, measured, year.Weighable, year.IsKnown && year.IsComplete)
         {
-            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, false),
+            Posterior = LeakPosterior.Of(series, prior, At, stepRange, stray, [Unweighed.Expected]),
             Unit = new MassRate(1),
             Scales = false,
             TakesUp = false,

@@ -2,8 +2,8 @@ using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses.WeighIns;
 
-/// <summary>Kilograms lost up to each weighing for a factor on the leak and a share of the moisture that could be taken up.</summary>
-internal delegate void LossesAt(double factor, double uptake, Span<double> losses);
+/// <summary>Kilograms lost up to each weighing for a factor on the leak and what weighings cannot tell from it.</summary>
+internal delegate void LossesAt(double factor, Unweighed unweighed, Span<double> losses);
 
 /// <summary>
 /// Prior times likelihood, over the grid of the leak's factor: one factor throughout, or a closure that begins to leak, from three to three
@@ -37,27 +37,27 @@ internal sealed class LeakPosterior
     /// <summary>Chance that the last interval holds a step that no leak explains.</summary>
     public double LastStep { get; private set; }
 
-    public static LeakPosterior Of(WeighingSeries series, LeakPrior prior, LossesAt losses, double stepRange, double wobble, bool takesUp)
+    public static LeakPosterior Of(WeighingSeries series, LeakPrior prior, LossesAt losses, double stepRange, double wobble, IReadOnlyList<Unweighed> unweighed)
     {
         var posterior = new LeakPosterior(prior);
-        posterior.Weigh(series, losses, new SeriesLikelihood(series, stepRange, wobble), takesUp ? [0, 0.5, 1] : [0]);
+        posterior.Weigh(series, losses, new SeriesLikelihood(series, stepRange, wobble), unweighed);
         posterior.Finish(wobble / 2);
         return posterior;
     }
 
-    private void Weigh(WeighingSeries series, LossesAt losses, SeriesLikelihood likelihood, double[] uptakes)
+    private void Weigh(WeighingSeries series, LossesAt losses, SeriesLikelihood likelihood, IReadOnlyList<Unweighed> unweighed)
     {
         var (points, grid) = (series.Points.Count, _prior.LogFactor.Length);
         var changes = Enumerable.Range(1, Math.Max(0, points - 2)).Where(c => CanChange(series, c)).TakeLast(MostChanges).ToArray();
-        var (steady, step) = (new double[uptakes.Length, grid], new double[uptakes.Length, grid]);
-        var (until, since) = (new double[changes.Length, uptakes.Length, grid], new double[changes.Length, uptakes.Length, grid]);
+        var (steady, step) = (new double[unweighed.Count, grid], new double[unweighed.Count, grid]);
+        var (until, since) = (new double[changes.Length, unweighed.Count, grid], new double[changes.Length, unweighed.Count, grid]);
         var lost = new double[points];
         var most = double.NegativeInfinity;
-        for (var u = 0; u < uptakes.Length; u++)
+        for (var u = 0; u < unweighed.Count; u++)
         {
             for (var g = 0; g < grid; g++)
             {
-                losses(Math.Exp(_prior.LogFactor[g]), uptakes[u], lost);
+                losses(Math.Exp(_prior.LogFactor[g]), unweighed[u], lost);
                 var log = likelihood.From(0, lost);
                 steady[u, g] = log[points - 1];
                 step[u, g] = likelihood.LastStep;
@@ -70,18 +70,18 @@ internal sealed class LeakPosterior
             }
         }
 
-        for (var u = 0; u < uptakes.Length; u++)
+        for (var u = 0; u < unweighed.Count; u++)
         {
             for (var g = 0; g < grid; g++)
             {
-                var w = _prior.Density[g] * Math.Exp(steady[u, g] - most);
+                var w = unweighed[u].Weight * _prior.Density[g] * Math.Exp(steady[u, g] - most);
                 _weights[g] += w;
                 LastStep += w * step[u, g];
                 Failing += w * (1 - step[u, g]) * _prior.Failing[g];
             }
 
             for (var c = 0; c < changes.Length; c++)
-                AddChange(Row(until, c, u), Row(since, c, u), most);
+                AddChange(Row(until, c, u), Row(since, c, u), most, unweighed[u].Weight);
         }
     }
 
@@ -89,7 +89,7 @@ internal sealed class LeakPosterior
     private static bool CanChange(WeighingSeries series, int at) =>
         Enumerable.Range(1, at).Any(i => !series.Points[i].Begins) && Enumerable.Range(at + 1, series.Points.Count - at - 1).Any(i => !series.Points[i].Begins);
 
-    private void AddChange(double[] until, double[] since, double most)
+    private void AddChange(double[] until, double[] since, double most, double weight)
     {
         var (near, far) = ((int)Math.Round(LeastJump / LeakPrior.Step), (int)Math.Round(MostJump / LeakPrior.Step));
         var each = ChangeChance / (far - near);
@@ -102,7 +102,7 @@ internal sealed class LeakPosterior
                 window += before[g - near];
             if (g >= far)
                 window -= before[g - far];
-            var w = each * Math.Max(0, window) * Math.Exp(Math.Min(600, since[g] + top - most));
+            var w = weight * each * Math.Max(0, window) * Math.Exp(Math.Min(600, since[g] + top - most));
             _weights[g] += w;
             Begun += w;
         }

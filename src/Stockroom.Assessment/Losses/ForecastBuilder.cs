@@ -14,7 +14,8 @@ internal static class ForecastBuilder
     {
         var network = YearNetwork.Of(situation, facts);
         var year = network.Year;
-        var weighed = WeighedForecast.Of(situation, Evidence.Of(situation, facts, network), year);
+        var evidence = Evidence.Of(situation, facts, network);
+        var weighed = WeighedForecast.Of(situation, evidence, year);
         var forecast = new Forecast
         {
             On = on,
@@ -24,7 +25,7 @@ internal static class ForecastBuilder
             Remaining = null,
             Reaches = [],
             Strength = StrengthForecasts.Of(situation, facts, on),
-            Cover = CoverForecast.Of(situation, facts, on),
+            Cover = CoverForecast.Of(situation, facts, on, evidence),
             Air = AirForecasts.Of(situation, facts, default),
             Weighed = weighed,
             Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],

@@ -47,7 +47,7 @@ internal sealed class Evidence
     /// <summary>Loss rate of the gross mass today, by physics and weighings together.</summary>
     public Band<MassRate> Rate => Posterior.Factor.Select(f => Unit * f);
 
-    /// <summary>What the content of the first weighing had lost by the last, by physics and weighings; as a function of the factor.</summary>
+    /// <summary>What the content itself had lost a time after the first weighing, its cover left out, by physics and weighings; as a function of the factor.</summary>
     public required Func<Span, double, Mass> Lost { get; init; }
 
     /// <summary>Null where no two weighings compare.</summary>
@@ -88,7 +88,7 @@ internal sealed class Evidence
             Unit = course.Rate.Expected,
             Scales = true,
             TakesUp = course.TakesUp,
-            Lost = (since, factor) => new Mass(course.Lost(since, factor, Unweighed.Expected)),
+            Lost = course.ContentLost,
         };
     }
 

@@ -11,25 +11,33 @@ namespace Stockroom.Assessment.Losses.WeighIns;
 internal sealed class GrossCourse
 {
     private readonly Trajectory _content;
-    private readonly Season _season;
+    private readonly Band<MassRate> _contentRate;
     private readonly Band<CourseTime> _times;
-    private readonly double _cover;
+    private readonly Season _season;
+    private readonly Band<MassRate> _coverRate;
+    private readonly Season _coverSeason;
     private readonly double _moisture;
 
-    private GrossCourse(Trajectory content, Season season, Band<CourseTime> times, Band<MassRate> rate, double cover, double moisture)
+    private GrossCourse(Situation atFirst, PropertyFacts facts, YearNetwork network)
     {
-        (_content, _season, _times, _cover, _moisture) = (content, season, times, cover, moisture);
-        Rate = rate;
+        _content = Trajectory.Follow(new LossCourse(atFirst, facts, network, weighable: true), new Band<double>(1, 1, 1)).Expected;
+        (_contentRate, _season) = (network.Year.Weighable, network.SeasonFrom(atFirst.AmountOn));
+        var lag = WallLag.Of(atFirst, network.Year);
+        CourseTime Time(BandEnd lags) => lag.Time(_season, BandEnd.Expected, lags, _contentRate.Expected);
+        _times = new(Time(BandEnd.High), Time(BandEnd.Expected), Time(BandEnd.Low));
+        if (CoverLoss.Of(atFirst, facts) is { } cover)
+            (_coverRate, _coverSeason) = (cover.Network.Year.Weighable, cover.Network.SeasonFrom(atFirst.AmountOn));
+        _moisture = HygroscopicContents.TakesUp(atFirst) ? Moisture(atFirst, facts) : 0;
     }
 
     /// <summary>Loss rate of the gross mass to be expected, moisture not counted.</summary>
-    public Band<MassRate> Rate { get; }
+    public Band<MassRate> Rate => BandMath.Sum([_contentRate, _coverRate]);
 
     /// <summary>What of it a series of so long should feel, walls that are not soaked through yet counted.</summary>
     public Band<MassRate> Felt(Span whole)
     {
         double Share(CourseTime time) => whole.Seconds > 0 ? time.Steady(whole) / whole : 1;
-        return IsBehind ? new(Rate.Low * Share(_times.Low), Rate.Expected * Share(_times.Expected), Rate.High * Share(_times.High)) : Rate;
+        return BandMath.Sum([new(_contentRate.Low * Share(_times.Low), _contentRate.Expected * Share(_times.Expected), _contentRate.High * Share(_times.High)), _coverRate]);
     }
 
     /// <summary>True where some wall or liner is not soaked through yet at the first weighing, and how slow it is matters.</summary>
@@ -39,30 +47,20 @@ internal sealed class GrossCourse
     public bool TakesUp => _moisture > 0;
 
     /// <summary>From the day of the first weighing.</summary>
-    public static GrossCourse Of(Situation atFirst, PropertyFacts facts, YearNetwork network)
-    {
-        var course = new LossCourse(atFirst, facts, network, weighable: true);
-        var cover = Cover(atFirst, facts);
-        var (season, lag, whole) = (network.SeasonFrom(atFirst.AmountOn), WallLag.Of(atFirst, network.Year), network.Year.Weighable.Expected);
-        CourseTime Time(BandEnd lags) => lag.Time(season, BandEnd.Expected, lags, whole);
-        return new GrossCourse(
-            Trajectory.Follow(course, new Band<double>(1, 1, 1)).Expected, season, new(Time(BandEnd.High), Time(BandEnd.Expected), Time(BandEnd.Low)), BandMath.Sum([network.Year.Weighable, cover]), cover.Expected.KilogramsPerSecond, HygroscopicContents.TakesUp(atFirst) ? Moisture(atFirst, facts) : 0);
-    }
+    public static GrossCourse Of(Situation atFirst, PropertyFacts facts, YearNetwork network) => new(atFirst, facts, network);
 
-    /// <summary>Kilograms gone a time after the first weighing.</summary>
-    public double Lost(Span since, double factor, Unweighed unweighed)
-    {
-        var time = unweighed.Lag switch { BandEnd.Low => _times.High, BandEnd.High => _times.Low, _ => _times.Expected };
-        var gone = _content.Start - _content.After(time.Effective(since) * factor);
-        return gone.Kilograms + ((_cover - (unweighed.Uptake * _moisture)) * _season.Effective(since).Seconds * factor);
-    }
+    /// <summary>Kilograms of gross mass gone a time after the first weighing.</summary>
+    public double Lost(Span since, double factor, Unweighed unweighed) =>
+        OfContent(since, factor, unweighed.Lag)
+        + (((_coverRate.Expected.KilogramsPerSecond * _coverSeason.Effective(since).Seconds) - (unweighed.Uptake * _moisture * _season.Effective(since).Seconds)) * factor);
 
-    // The gross mass falls by what the cover loses too.
-    private static Band<MassRate> Cover(Situation situation, PropertyFacts facts)
+    /// <summary>What of it the content has lost, its cover and what it takes up left out.</summary>
+    public Mass ContentLost(Span since, double factor) => new(OfContent(since, factor, BandEnd.Expected));
+
+    private double OfContent(Span since, double factor, BandEnd lag)
     {
-        if (situation.Cover is not { Kind: CoverKind.Liquid, Content: { } name } || facts.Catalogue.Resolve(name).Content is not { } cover)
-            return default;
-        return LossNetwork.At(new LossState(situation with { Content = cover, Cover = null, CoverDepth = null }, facts)).Weighable;
+        var time = lag switch { BandEnd.Low => _times.High, BandEnd.High => _times.Low, _ => _times.Expected };
+        return (_content.Start - _content.After(time.Effective(since) * factor)).Kilograms;
     }
 
     // As much water as the room's air drives in where nothing inside drives back: the loss of pure water into dry air, times the humidity.

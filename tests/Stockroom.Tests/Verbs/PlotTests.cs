@@ -86,6 +86,23 @@ public sealed class PlotTests : IDisposable
         Assert.Contains(explain, e => e.GetProperty("joined").GetString() == "in parallel" && e.GetProperty("resistance_s_per_m3").GetDouble() > 0);
     }
 
+    // l^2/(6 D) of 1.2 mm and 1e-12 m2/s: 2.78 days. Crank, The Mathematics of Diffusion, 2nd ed., section 4.3.3.
+    [Fact]
+    public void Explain_PlasticBottle_GivesTheLagOfWallAndLiner()
+    {
+        string[] toluene = ["forecast", "--content", "toluene", "--amount", "100 mL", "--vessel", "HDPE bottle 125 mL", "--closure", "HDPE screw cap", "--explain"];
+        var json = _keeper.Run([.. toluene, "--json"]).Done().Json;
+        var wall = json.GetProperty("explain").EnumerateArray().Single(e => e.GetProperty("path").GetString() == "through the wall").GetProperty("lags").EnumerateArray().Single();
+        Assert.Equal(2.78, wall.GetProperty("days").GetProperty("expected").GetDouble(), 0.01);
+        Assert.False(string.IsNullOrEmpty(wall.GetProperty("source").GetString()));
+        Assert.Contains("eq. 4.24", json.GetProperty("network").GetProperty("lag_source").GetString(), StringComparison.Ordinal);
+        Assert.Empty(json.GetProperty("explain").EnumerateArray().First().GetProperty("lags").EnumerateArray());
+        var lines = _keeper.Run(toluene).Done().OutLines;
+        Assert.Equal(2, lines.Count(l => l.StartsWith("  lag L of toluene", StringComparison.Ordinal)));
+        Assert.Single(lines, l => l.StartsWith("lag: ", StringComparison.Ordinal));
+        Assert.Single(lines, l => l.Contains("not soaked through", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Air_Json_SaysWhichSpaceLimitOxygenAndBreakage()
     {

@@ -20,7 +20,7 @@ internal static class ForecastBuilder
         {
             On = on,
             LossRate = null,
-            IsComplete = (year.IsComplete || weighed?.Follows == true) && Overfull.Why(situation, facts) is null,
+            IsComplete = ((year.IsComplete && year.Paths.All(p => p.Finding.NotCounted.Count == 0)) || weighed?.Follows == true) && Overfull.Why(situation, facts) is null,
             Paths = [.. year.Paths.Select(p => Show(p, year.Total.Expected, weighed))],
             Remaining = null,
             Reaches = [],

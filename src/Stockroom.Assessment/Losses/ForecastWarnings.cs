@@ -9,6 +9,8 @@ internal static class ForecastWarnings
     {
         foreach (var path in network.Paths.Where(p => p.Finding.Verdict == PathVerdict.Unknown))
             yield return $"{path.Path}: not counted; {path.Finding.Because}";
+        foreach (var path in network.Paths.Where(p => p.Finding.NotCounted.Count > 0))
+            yield return $"{path.Path}: {string.Join(", ", path.Finding.NotCounted)} not counted; how fast it passes is not in the tables";
         if (Overfull.Why(situation, facts) is { } overfull)
             yield return overfull;
         if (situation.Content.WaterPercent is > 0 and < 100)

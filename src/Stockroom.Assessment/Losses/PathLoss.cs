@@ -68,6 +68,9 @@ public sealed class PathLoss
     /// <summary>For a barrier: the share of the leaks' rate that it leaves, given the leaks as conductance.</summary>
     public IBarrier? Barrier { get; private init; }
 
+    /// <summary>Volatile parts that may go this way too, and of which the tables do not say how fast.</summary>
+    public IReadOnlyList<string> NotCounted { get; private init; } = [];
+
     /// <summary>True for a wall or liner, which does not let through at once what it will.</summary>
     public bool HasLags => _lags is not null;
 
@@ -78,8 +81,9 @@ public sealed class PathLoss
         new(PathVerdict.Applies, role, leaves, because, source);
 
     /// <summary>Through a sheet that has first to be soaked.</summary>
-    public static PathLoss Through(PathRole role, IReadOnlyList<Leaving> leaves, Func<IReadOnlyList<SheetLag>> lags, Func<string> because, Provenance? source) =>
-        new(PathVerdict.Applies, role, leaves, because, source, lags);
+    public static PathLoss Through(
+        PathRole role, IReadOnlyList<Leaving> leaves, IReadOnlyList<string> notCounted, Func<IReadOnlyList<SheetLag>> lags, Func<string> because, Provenance? source) =>
+        new(PathVerdict.Applies, role, leaves, because, source, lags) { NotCounted = notCounted };
 
     public static PathLoss ByBarrier(IBarrier barrier, Func<string> because, Provenance? source) =>
         new(PathVerdict.Applies, PathRole.Barrier, [], because, source) { Barrier = barrier };

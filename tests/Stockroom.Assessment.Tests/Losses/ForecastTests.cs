@@ -33,6 +33,22 @@ public sealed class ForecastTests
     }
 
     [Fact]
+    public void Forecast_SolutionWithAGasThatNoTableKnowsThroughTheWall_IsNotWhole()
+    {
+        var acid = Forecast.Of(Bench.Of("hydrochloric acid 37%", 250, "PP bottle 250 mL", "plain polypropylene screw cap"), Bench.Facts, Bench.Day);
+        Assert.False(acid.IsComplete);
+        Assert.Contains(acid.Warnings, w => w.StartsWith("through the wall: hydrogen chloride not counted", StringComparison.Ordinal));
+    }
+
+    // A salt leaves no solution as vapour: common practice.
+    [Fact]
+    public void Forecast_SolutionOfASaltInPlastic_IsWhole()
+    {
+        var bleach = Forecast.Of(Bench.Of("sodium hypochlorite 12%", 250, "HDPE bottle 250 mL", "HDPE screw cap"), Bench.Facts, Bench.Day);
+        Assert.True(bleach.IsComplete, string.Join("; ", bleach.Warnings));
+    }
+
+    [Fact]
     public void Forecast_LiquidThatBoilsInThePlace_IsNotANumber()
     {
         var forecast = Forecast.Of(Bench.Of("acetaldehyde", 50, "glass reagent bottle 250 mL", "screw cap, PTFE-faced liner", 25), Bench.Facts, Bench.Day);

@@ -12,7 +12,10 @@ internal static class Involatile
 
     /// <summary>Null where the content is not such a solid.</summary>
     public static string? Reason(LossState state) =>
-        state.Content.Pure is { State: MatterState.Solid, Formula: { } formula } pure && formula.Atoms.Count > 1 && Ionic.Any(formula.Contains)
+        state.Content.Pure is { State: MatterState.Solid } pure && IsIonic(pure)
             ? $"{pure.Name} is an ionic solid without a measurable vapour pressure (a hydrate may lose water in dry air)"
             : null;
+
+    /// <summary>True for a salt of such a metal, also where it is known in solution only.</summary>
+    public static bool IsIonic(Substance part) => part.Formula is { Atoms.Count: > 1 } formula && Ionic.Any(formula.Contains);
 }

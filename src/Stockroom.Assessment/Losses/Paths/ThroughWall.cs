@@ -26,12 +26,12 @@ public sealed class ThroughWall : ILossPath
                 : PathLoss.Unknown($"how fast {string.Join(", ", finding.NotListed)} passes {state.Vessel.Material} is not in the tables");
         }
 
-        var also = finding.NotListed.Count == 0 ? "" : $"; {string.Join(", ", finding.NotListed)} not in the tables and not counted";
         return PathLoss.Through(
             PathRole.Direct,
             finding.Leaves,
+            finding.NotListed,
             () => WallPermeation.Lags(state, state.Vessel.Material, state.Vessel.Wall),
-            () => $"{state.Vessel.Wall.Millimetres:0.##} mm of {state.Vessel.Material} over {state.Vessel.Wetted.SquareCentimetres:0} cm2{also}",
+            () => $"{state.Vessel.Wall.Millimetres:0.##} mm of {state.Vessel.Material} over {state.Vessel.Wetted.SquareCentimetres:0} cm2",
             finding.Source ?? new Provenance("Geankoplis, Transport Processes and Unit Operations, 3rd ed.", "section 6.5", "1993"));
     }
 }

@@ -23,7 +23,7 @@ internal static class WallPermeation
             var rows = state.Facts.Permeability(material, v.Gas);
             if (rows.Count == 0)
             {
-                if (pressure.Pascals > NegligiblePascals || (!v.Pressure.IsKnown && !state.IsGas && Involatile.Reason(state) is null && v.Part.State != Chemistry.Catalogue.MatterState.Solid))
+                if (pressure.Pascals > NegligiblePascals || (!v.Pressure.IsKnown && !state.IsGas && Involatile.Reason(state) is null && !Involatile.IsIonic(v.Part) && v.Part.State != Chemistry.Catalogue.MatterState.Solid))
                     missing.Add(v.Gas.Name);
                 continue;
             }

@@ -15,7 +15,7 @@ internal static class ForecastBuilder
         var network = YearNetwork.Of(situation, facts);
         var year = network.Year;
         var evidence = Evidence.Of(situation, facts, network);
-        var weighed = WeighedForecast.Of(situation, evidence, year);
+        var weighed = WeighedForecast.Of(situation, evidence, facts, network);
         var forecast = new Forecast
         {
             On = on,
@@ -81,7 +81,7 @@ internal static class ForecastBuilder
         DateOnly? Day(Trajectory course, CourseTime time, Fraction left) => Date(start.AmountOn, course.Reaches(left) is { } s ? time.Calendar(s) : null);
         return forecast with
         {
-            Remaining = new Band<Mass>(courses.High.After(times.High.Effective(elapsed)), courses.Expected.After(times.Expected.Effective(elapsed)), courses.Low.After(times.Low.Effective(elapsed))),
+            Remaining = Widened(new Band<Mass>(courses.High.After(times.High.Effective(elapsed)), courses.Expected.After(times.Expected.Effective(elapsed)), courses.Low.After(times.Low.Effective(elapsed))), forecast.Weighed),
             Reaches = [.. Limits.Select(l => new Reach(l.Name, l.Left, Day(courses.High, times.High, l.Left), Day(courses.Expected, times.Expected, l.Left), Day(courses.Low, times.Low, l.Left)))],
             Warnings = times.Expected.Short.Days >= 1 ? [.. forecast.Warnings, Held(start, times)] : forecast.Warnings,
         };
@@ -89,6 +89,18 @@ internal static class ForecastBuilder
 
     private static string Held(Situation start, Band<CourseTime> times) =>
         $"wall and liner were not soaked through on {start.AmountOn:yyyy-MM-dd}: that puts every date off by about {times.Expected.Short.Days:0} days ({times.High.Short.Days:0.#} to {times.Low.Short.Days:0})";
+
+    // What balance and course leave open of the start is left open of the end; the course is out by the same factor before and after.
+    private static Band<Mass> Widened(Band<Mass> left, WeighedForecast? weighed)
+    {
+        if (weighed is not { Follows: true, Anchor: var anchor, Evidence.Posterior.Factor: var factor })
+            return left;
+        var readings = BandMath.EndsAt * anchor.Deviation.Kilograms;
+        double Reach(Mass end, double pace) =>
+            Math.Sqrt(Math.Pow(Math.Abs((end - left.Expected).Kilograms) + (anchor.ByCourse.Kilograms * Math.Abs((pace / factor.Expected) - 1)), 2) + (readings * readings));
+        return new Band<Mass>(
+            new Mass(Math.Max(0, left.Expected.Kilograms - Reach(left.Low, factor.High))), left.Expected, new Mass(left.Expected.Kilograms + Reach(left.High, factor.Low)));
+    }
 
     /// <summary>A day so long after another; null for never.</summary>
     internal static DateOnly? Date(DateOnly from, Span? after) =>

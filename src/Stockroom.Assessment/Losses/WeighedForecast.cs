@@ -1,4 +1,5 @@
 using Stockroom.Assessment.Losses.WeighIns;
+using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses;
@@ -33,40 +34,46 @@ public sealed class WeighedForecast
     /// <summary>The situation on the day of the last weighing, with what was left then.</summary>
     public Situation Start { get; }
 
-    internal static WeighedForecast? Of(Situation situation, Evidence? evidence, LossNetwork year)
+    /// <summary>How the amount left at the start was come by.</summary>
+    internal Anchor Anchor { get; private init; }
+
+    internal static WeighedForecast? Of(Situation situation, Evidence? evidence, PropertyFacts facts, YearNetwork network)
     {
         if (evidence is null)
             return null;
+        var year = network.Year;
         var verdict = SealVerdict.Of(situation, evidence);
+        var anchor = Anchor.Of(evidence, situation.AmountOn, onlyContentIsWeighed: !situation.HasLiquidCover && !evidence.TakesUp);
+        var start = Anchored(situation, evidence, anchor);
         var transmuted = BandMath.Linear(year.Paths.Where(p => p.Finding.Role == PathRole.Transmuted).Select(p => p.Rate));
         var weighable = evidence.Scales
-            ? evidence.Posterior.Factor.Select(f => year.Weighable.Expected * f)
+            ? evidence.Posterior.Factor.Select(f => Weighable(start, facts, network) * f)
             : evidence.Rate;
         return new WeighedForecast(
-            Anchored(situation, evidence), evidence, verdict, evidence.Scales || !evidence.IsComplete || verdict.IsAlarm, year.Total, BandMath.Sum([weighable, transmuted]));
+            start, evidence, verdict, evidence.Scales || !evidence.IsComplete || verdict.IsAlarm, year.Total, BandMath.Sum([weighable, transmuted]))
+        {
+            Anchor = anchor,
+        };
     }
 
-    // From the amount known on its day to the last weighing: by the readings where they compare, by the course where they do not.
-    private static Situation Anchored(Situation situation, Evidence evidence)
+    // The situation of the last weighing: what is left then, and what it is made of.
+    private static Situation Anchored(Situation situation, Evidence evidence, Anchor anchor)
     {
         var points = evidence.Series.Points;
-        var last = points[^1];
-        if (situation.AmountOn >= last.On)
-            return situation;
-        var factor = evidence.Posterior.Factor.Expected;
-        var first = points[0].Seconds;
-        Mass Course(double from, double to) => evidence.Lost(new Span(to - first), factor) - evidence.Lost(new Span(from - first), factor);
-        var readings = situation.HasLiquidCover || evidence.TakesUp;
-        var (since, lost) = (situation.AmountOn.DayNumber * 86400.0, 0.0);
-        for (var i = 0; i < points.Count; i++)
+        return situation.AmountOn >= points[^1].On ? situation : situation with
         {
-            if (points[i].Seconds <= since)
-                continue;
-            var compares = i > 0 && !points[i].Begins && !readings && points[i - 1].Seconds >= since;
-            lost += compares ? points[i - 1].Kilograms - points[i].Kilograms : Math.Max(0, Course(Math.Max(since, i > 0 ? points[i - 1].Seconds : since), points[i].Seconds).Kilograms);
-        }
+            Content = evidence.ContentAfter(new Span(points[^1].Seconds - points[0].Seconds), evidence.Posterior.Factor.Expected, anchor.Lost),
+            Amount = new Mass(Math.Max(0, (situation.Amount - anchor.Lost).Kilograms)),
+            AmountOn = points[^1].On,
+        };
+    }
 
-        return situation with { Amount = new Mass(Math.Max(0, situation.Amount.Kilograms - Math.Max(0, lost))), AmountOn = last.On };
+    // As full and as strong as it was at the last weighing.
+    private static MassRate Weighable(Situation start, PropertyFacts facts, YearNetwork network)
+    {
+        var course = new LossCourse(start, facts, network, weighable: true);
+        course.Evaluate([.. start.Content.Parts.Select(p => start.Amount.Kilograms * (double)p.Percent / 100)]);
+        return new MassRate(Enumerable.Range(0, course.Parts.Count).Sum(i => course.Rate(i, BandEnd.Expected, 1)));
     }
 
     private static string Words(Band<MassRate> rate) => $"{SealVerdict.Grams(rate.Expected)} ({SealVerdict.Grams(rate.Low)} to {SealVerdict.Grams(rate.High)})";

@@ -45,6 +45,21 @@ public sealed class EvidenceTests
         }
     }
 
+    // Scattered readings, uneven days and balances: the expected rate lies as near to the weighted regression as that is sure of itself and a
+    // season that nobody stated allows (a tenth), and the band holds the regression's.
+    [Fact]
+    public void Forecast_TenScatteredWeighings_AgreesWithTheWeightedRegression() =>
+        Gen.Select(Gen.Double[-1.5, 1.5].Array[10], Gen.Double[0.005, 0.05].Array[10], Gen.Double[2, 60]).Sample((off, readability, perYear) =>
+        {
+            var weighings = Enumerable.Range(0, 10).Select(i => At(i * (20 + i), 500 - (perYear * i * (20 + i) / 365.25) + (off[i] * readability[i]), readability[i]) with { Calibration = new Mass(0) }).ToArray();
+            var x = Matrix<double>.Build.Dense(10, 2, (i, j) => j == 0 ? 1 : weighings[i].On.DayNumber - Bench.Day.DayNumber);
+            var w = Matrix<double>.Build.DenseOfDiagonalArray([.. readability.Select(r => 1 / ((r * r) + 1e-4))]);
+            var regression = -365.25 * WeightedRegression.Weighted(x, Vector<double>.Build.Dense(10, i => weighings[i].Gross.Grams), w)[1];
+            var rate = Forecast.Of(Hexane(weighings), Bench.Facts, weighings[^1].On).LossRate!.Value;
+            var sure = 2 * 365.25 / Math.Sqrt(Enumerable.Range(0, 10).Sum(i => w[i, i] * Math.Pow(x[i, 1] - 120, 2)));
+            return Math.Abs(rate.Expected.GramsPerYear - regression) < sure + (0.1 * regression) && rate.Low.GramsPerYear < regression && regression < rate.High.GramsPerYear;
+        }, iter: 60);
+
     [Fact]
     public void Forecast_TwoWeighings_MoveTheAnswer()
     {

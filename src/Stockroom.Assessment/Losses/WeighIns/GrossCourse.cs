@@ -10,24 +10,28 @@ namespace Stockroom.Assessment.Losses.WeighIns;
 /// </summary>
 internal sealed class GrossCourse
 {
+    private readonly LossCourse _course;
+    private readonly Content _start;
     private readonly Trajectory _content;
     private readonly Band<MassRate> _contentRate;
     private readonly Band<CourseTime> _times;
     private readonly Season _season;
     private readonly Band<MassRate> _coverRate;
     private readonly Season _coverSeason;
-    private readonly double _moisture;
+    private readonly Moisture _moisture;
 
     private GrossCourse(Situation atFirst, PropertyFacts facts, YearNetwork network)
     {
-        _content = Trajectory.Follow(new LossCourse(atFirst, facts, network, weighable: true), new Band<double>(1, 1, 1)).Expected;
+        _course = new LossCourse(atFirst, facts, network, weighable: true);
+        _start = atFirst.Content;
+        _content = Trajectory.Follow(_course, new Band<double>(1, 1, 1)).Expected;
         (_contentRate, _season) = (network.Year.Weighable, network.SeasonFrom(atFirst.AmountOn));
         var lag = WallLag.Of(atFirst, network.Year);
         CourseTime Time(BandEnd lags) => lag.Time(_season, BandEnd.Expected, lags, _contentRate.Expected);
         _times = new(Time(BandEnd.High), Time(BandEnd.Expected), Time(BandEnd.Low));
         if (CoverLoss.Of(atFirst, facts) is { } cover)
             (_coverRate, _coverSeason) = (cover.Network.Year.Weighable, cover.Network.SeasonFrom(atFirst.AmountOn));
-        _moisture = HygroscopicContents.TakesUp(atFirst) ? Moisture(atFirst, facts) : 0;
+        _moisture = Moisture.Of(atFirst, facts, network);
     }
 
     /// <summary>Loss rate of the gross mass to be expected, moisture not counted.</summary>
@@ -40,33 +44,29 @@ internal sealed class GrossCourse
         return BandMath.Sum([new(_contentRate.Low * Share(_times.Low), _contentRate.Expected * Share(_times.Expected), _contentRate.High * Share(_times.High)), _coverRate]);
     }
 
-    /// <summary>True where some wall or liner is not soaked through yet at the first weighing, and how slow it is matters.</summary>
-    public bool IsBehind => _times.Low.Short.Seconds > 0;
-
     /// <summary>True where moisture that comes in can outweigh or hide what goes out.</summary>
-    public bool TakesUp => _moisture > 0;
+    public bool TakesUp => _moisture.TakesUp;
+
+    /// <summary>All that weighings cannot tell from a leak: the moisture, and walls that are not soaked through yet at the first weighing.</summary>
+    public IReadOnlyList<Unweighed> Unweighed => WeighIns.Unweighed.All(_moisture.Shares, isBehind: _times.Low.Short.Seconds > 0);
 
     /// <summary>From the day of the first weighing.</summary>
     public static GrossCourse Of(Situation atFirst, PropertyFacts facts, YearNetwork network) => new(atFirst, facts, network);
 
-    /// <summary>Kilograms of gross mass gone a time after the first weighing.</summary>
-    public double Lost(Span since, double factor, Unweighed unweighed) =>
-        OfContent(since, factor, unweighed.Lag)
-        + (((_coverRate.Expected.KilogramsPerSecond * _coverSeason.Effective(since).Seconds) - (unweighed.Uptake * _moisture * _season.Effective(since).Seconds)) * factor);
+    /// <summary>The even time of each way out a time after the first weighing.</summary>
+    public EvenTimes Even(Span since, BandEnd lag) => new(Content(lag).Effective(since).Seconds, _coverSeason.Effective(since).Seconds, _season.Effective(since).Seconds);
 
-    /// <summary>What of it the content has lost, its cover and what it takes up left out.</summary>
-    public Mass ContentLost(Span since, double factor) => new(OfContent(since, factor, BandEnd.Expected));
+    /// <summary>Kilograms of gross mass gone by even times that were counted as often as the leak was wider than expected.</summary>
+    public double Lost(EvenTimes paced, double uptake) =>
+        OfContent(paced.Content) + (_coverRate.Expected.KilogramsPerSecond * paced.Cover) - (uptake * _moisture.KilogramsPerSecond * paced.Moisture);
 
-    private double OfContent(Span since, double factor, BandEnd lag)
-    {
-        var time = lag switch { BandEnd.Low => _times.High, BandEnd.High => _times.Low, _ => _times.Expected };
-        return (_content.Start - _content.After(time.Effective(since) * factor)).Kilograms;
-    }
+    /// <summary>What the content has lost a time after the first weighing, its cover and what it takes up left out.</summary>
+    public Mass ContentLost(Span since, double factor) => new(OfContent(_times.Expected.Effective(since).Seconds * factor));
 
-    // As much water as the room's air drives in where nothing inside drives back: the loss of pure water into dry air, times the humidity.
-    private static double Moisture(Situation situation, PropertyFacts facts)
-    {
-        var water = situation with { Content = Content.Of(facts.Catalogue["water"]), Cover = null, CoverDepth = null, Humidity = new Fraction(0), DailySwing = default };
-        return LossNetwork.At(new LossState(water, facts)).Weighable.Expected.KilogramsPerSecond * situation.Humidity.Value;
-    }
+    /// <summary>What the content is made of a time after the first weighing, where no more than so much went.</summary>
+    public Content ContentAfter(Span since, double factor, Mass mostLost) => StrengthCourse.After(_start, _course, _times.Expected.Effective(since), factor, mostLost);
+
+    private CourseTime Content(BandEnd lag) => lag switch { BandEnd.Low => _times.High, BandEnd.High => _times.Low, _ => _times.Expected };
+
+    private double OfContent(double seconds) => (_content.Start - _content.After(new Span(seconds))).Kilograms;
 }

@@ -2,8 +2,8 @@ using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses.WeighIns;
 
-/// <summary>Kilograms lost up to each weighing for a factor on the leak and what weighings cannot tell from it.</summary>
-internal delegate void LossesAt(double factor, Unweighed unweighed, Span<double> losses);
+/// <summary>Kilograms lost up to each weighing: by one factor on the leak until a weighing, by another from then on, and what weighings cannot tell from it.</summary>
+internal delegate void LossesAt(double before, int changesAt, double factor, Unweighed unweighed, Span<double> losses);
 
 /// <summary>
 /// Prior times likelihood, over the grid of the leak's factor: one factor throughout, or a closure that begins to leak, from three to three
@@ -25,7 +25,7 @@ internal sealed class LeakPosterior
         _weights = new double[prior.LogFactor.Length];
     }
 
-    /// <summary>The factor of today: 5, 50 and 95 per cent, widened by what next year may differ from the years weighed (half of what an interval does).</summary>
+    /// <summary>The factor of today: 5, 50 and 95 per cent, widened by what next year may differ from the years weighed.</summary>
     public Band<double> Factor { get; private set; }
 
     /// <summary>Chance that the closure fails, or has begun to leak.</summary>
@@ -34,14 +34,14 @@ internal sealed class LeakPosterior
     /// <summary>Of that, the chance that it has begun to leak since the first weighings.</summary>
     public double Begun { get; private set; }
 
-    /// <summary>Chance that the last interval holds a step that no leak explains.</summary>
+    /// <summary>Chance that the last interval holds a step down that no leak explains.</summary>
     public double LastStep { get; private set; }
 
-    public static LeakPosterior Of(WeighingSeries series, LeakPrior prior, LossesAt losses, double stepRange, double wobble, IReadOnlyList<Unweighed> unweighed)
+    public static LeakPosterior Of(WeighingSeries series, LeakPrior prior, LossesAt losses, double stepRange, SeasonStray stray, IReadOnlyList<Unweighed> unweighed)
     {
         var posterior = new LeakPosterior(prior);
-        posterior.Weigh(series, losses, new SeriesLikelihood(series, stepRange, wobble), unweighed);
-        posterior.Finish(wobble / 2);
+        posterior.Weigh(series, losses, new SeriesLikelihood(series, stepRange, stray), unweighed);
+        posterior.Finish(stray.NextYear);
         return posterior;
     }
 
@@ -57,16 +57,25 @@ internal sealed class LeakPosterior
         {
             for (var g = 0; g < grid; g++)
             {
-                losses(Math.Exp(_prior.LogFactor[g]), unweighed[u], lost);
+                losses(0, 0, Math.Exp(_prior.LogFactor[g]), unweighed[u], lost);
                 var log = likelihood.From(0, lost);
                 steady[u, g] = log[points - 1];
                 step[u, g] = likelihood.LastStep;
                 for (var c = 0; c < changes.Length; c++)
                     until[c, u, g] = log[changes[c]];
-                for (var c = 0; c < changes.Length; c++)
-                    since[c, u, g] = likelihood.From(changes[c], lost)[points - 1];
                 if (_prior.Density[g] > 0)
                     most = Math.Max(most, steady[u, g] + Math.Log(_prior.Density[g]));
+            }
+
+            // How full and how strong it was when the leak began: by the likeliest factor until then.
+            for (var c = 0; c < changes.Length; c++)
+            {
+                var before = Math.Exp(_prior.LogFactor[Likeliest(Row(until, c, u))]);
+                for (var g = 0; g < grid; g++)
+                {
+                    losses(before, changes[c], Math.Exp(_prior.LogFactor[g]), unweighed[u], lost);
+                    since[c, u, g] = likelihood.From(changes[c], lost)[points - 1];
+                }
             }
         }
 
@@ -84,6 +93,9 @@ internal sealed class LeakPosterior
                 AddChange(Row(until, c, u), Row(since, c, u), most, unweighed[u].Weight);
         }
     }
+
+    private int Likeliest(double[] until) =>
+        Enumerable.Range(0, until.Length).MaxBy(g => _prior.Density[g] > 0 ? until[g] + Math.Log(_prior.Density[g]) : double.NegativeInfinity);
 
     // A change shows only where something was weighed on either side of it.
     private static bool CanChange(WeighingSeries series, int at) =>

@@ -11,9 +11,10 @@ internal readonly record struct Unweighed(double Uptake, BandEnd Lag, double Wei
     private const double Ends = 0.185;
 
     /// <summary>Every one that can matter.</summary>
-    public static IReadOnlyList<Unweighed> All(bool takesUp, bool isBehind)
+    /// <param name="uptakes">Shares of the moisture, alike likely.</param>
+    /// <param name="isBehind">Some wall is not soaked through yet.</param>
+    public static IReadOnlyList<Unweighed> All(double[] uptakes, bool isBehind)
     {
-        double[] uptakes = takesUp ? [0, 0.5, 1] : [0];
         (BandEnd, double)[] lags = isBehind ? [(BandEnd.Low, Ends), (BandEnd.Expected, 1 - (2 * Ends)), (BandEnd.High, Ends)] : [(BandEnd.Expected, 1)];
         return [.. uptakes.SelectMany(u => lags.Select(l => new Unweighed(u, l.Item1, l.Item2)))];
     }

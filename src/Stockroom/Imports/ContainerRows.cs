@@ -160,6 +160,8 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
             yield return covered with { Container = id };
         if (row.Day("sealed") is { } closed)
             yield return new Sealed { Container = id, HappenedAt = At(closed), GasCelsius = row.Number("sealed_at_c"), GasBar = row.Number("sealed_pressure_bar") };
+        else if ((row.Number("sealed_at_c") ?? row.Number("sealed_pressure_bar")) is not null)
+            throw row.Wrong("sealed", "is missing: sealed_at_c and sealed_pressure_bar say how it was sealed on that day");
         if (row.Day("label_printed") is { } printed)
             yield return new LabelPrinted { Container = id, HappenedAt = At(printed) };
         if (row.Text("pinned") is { } pinned)

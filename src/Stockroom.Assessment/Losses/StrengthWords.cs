@@ -51,7 +51,7 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
             : falls && _takesUp ? $"what leaves of it and the moisture it takes up from the room thin the {Name}"
             : falls ? $"{Name} leaves faster than the rest"
             : $"the rest leaves faster than {Name}: its strength rises";
-        return sharply && Settles(course) ? $"{trend}, and settles near {Percent(end)} %" : trend;
+        return sharply && Settles(course) ? $"{trend}; it settles near {Percent(end)} %" : trend;
     }
 
     private string Moisture() =>

@@ -40,15 +40,16 @@ internal static class ForecastBuilder
     {
         var course = new LossCourse(situation, facts, network) { Deciding = DecidingPart.Of(situation.Content, facts) };
         var courses = Trajectory.Follow(course);
-        var strength = MoistureUptake.Of(situation, facts) is { } moisture
-            ? Trajectory.Follow(new LossCourse(situation, facts, network, moisture: moisture) { Deciding = course.Deciding })
-            : courses;
+        var moisture = MoistureUptake.Of(situation, facts);
+        var strength = moisture is null
+            ? courses
+            : Trajectory.Follow(new LossCourse(situation, facts, network, moisture: moisture) { Deciding = course.Deciding });
         return WithCourses(
             forecast with
             {
                 LossRate = network.Year.Total,
                 Air = AirForecasts.Of(situation, facts, network.Year.Total),
-                Strength = StrengthForecasts.Of(situation, facts, forecast.On, network, strength),
+                Strength = StrengthForecasts.Of(situation, facts, forecast.On, network, strength, moisture is not null),
             },
             situation,
             WallLag.Of(situation, network.Year).Times(network.SeasonFrom(situation.AmountOn), network.Year.Total),
@@ -58,17 +59,18 @@ internal static class ForecastBuilder
     private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, YearNetwork network, WeighedForecast weighed)
     {
         var deciding = DecidingPart.Of(start.Content, facts);
-        Band<Trajectory> Scaled(MoistureUptake? moisture) =>
-            Trajectory.Follow(new LossCourse(start, facts, network, moisture: moisture) { Deciding = deciding }, weighed.Evidence.Posterior.Factor);
+        Band<Trajectory> Scaled(MoistureUptake? taken) =>
+            Trajectory.Follow(new LossCourse(start, facts, network, moisture: taken) { Deciding = deciding }, weighed.Evidence.Posterior.Factor);
         var scales = weighed.Evidence.Scales;
         var courses = scales ? Scaled(null) : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
-        var strength = scales && MoistureUptake.Of(start, facts) is { } taken ? Scaled(taken) : courses;
+        var moisture = scales ? MoistureUptake.Of(start, facts) : null;
+        var strength = moisture is null ? courses : Scaled(moisture);
         return WithCourses(
             forecast with
             {
                 LossRate = weighed.Rate,
                 Air = AirForecasts.Of(start, facts, weighed.Rate),
-                Strength = StrengthForecasts.Of(start, facts, forecast.On, network, strength),
+                Strength = StrengthForecasts.Of(start, facts, forecast.On, network, strength, moisture is not null),
             },
             start,
             Times(start, network, weighed.Evidence),

@@ -3,7 +3,7 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>
 /// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
 /// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
-/// lies below four ten-thousandths of the mass, and below some two thousandths of the deciding part. Source: Bogacki, Shampine, Appl. Math.
+/// lies below four ten-thousandths of the mass, and of the deciding part's own until that is spent. Source: Bogacki, Shampine, Appl. Math.
 /// Lett. 2 (1989) 321.
 /// </summary>
 internal sealed class MixtureCourse
@@ -20,8 +20,7 @@ internal sealed class MixtureCourse
     private const double Still = 1e-3;
     private const double Strained = 0.05;
 
-    // What an error of the deciding part's own mass counts beside one of the whole, down to a share of its strength at which it is spent anyway.
-    private const double OfDeciding = 1.0;
+    // Share of its mass at which the deciding part is spent, and how it goes on no matter.
     private const double Spent = 0.02;
 
     private readonly LossCourse _course;
@@ -135,7 +134,7 @@ internal sealed class MixtureCourse
 
     // Logarithms apart are relative errors.
     private double ErrorOfDeciding(double[] u, double[] next, double[] second) =>
-        _deciding is { } i && Math.Exp(u[i]) > Spent * _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100 ? OfDeciding * Math.Abs(next[i] - second[i]) : 0;
+        _deciding is { } i && Math.Exp(u[i]) > Spent * _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100 ? Math.Abs(next[i] - second[i]) : 0;
 
     private static double Error(double[] a, double[] b)
     {

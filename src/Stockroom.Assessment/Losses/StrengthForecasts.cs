@@ -23,7 +23,8 @@ internal static class StrengthForecasts
     /// <param name="on">The day asked for.</param>
     /// <param name="network">The year at its place.</param>
     /// <param name="courses">With their deciding part; null where composition cannot be followed.</param>
-    public static StrengthForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, YearNetwork network, Band<Trajectory>? courses)
+    /// <param name="takesUp">True where they count the room's moisture.</param>
+    public static StrengthForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, YearNetwork network, Band<Trajectory>? courses, bool takesUp = false)
     {
         if (DecidingPart.Of(situation.Content, facts) is not { } index)
             return null;
@@ -41,7 +42,7 @@ internal static class StrengthForecasts
         var left = Sorted(ends.Select(e => e.Left(elapsed)));
         var half = When(ends, since, Half);
         var below = BelowUse(situation, facts, part, ends, since);
-        var words = new StrengthWords(situation, facts, part, since);
+        var words = new StrengthWords(situation, facts, part, since, takesUp);
         return new StrengthForecast(part.Substance.Name, since, left, half.Low, half.Expected, half.High, words.Because(law, moves, below), law?.Provenance ?? words.VapourSource)
         {
             BelowUse = below,

@@ -6,12 +6,10 @@ using Stockroom.Chemistry.Tables;
 namespace Stockroom.Assessment.Losses;
 
 /// <summary>Why a strength becomes what it does, in words.</summary>
-internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Part part, DateOnly since)
+internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Part part, DateOnly since, bool takesUp)
 {
     // What leaves is as strong as what stays, to within this share.
     private const double Settled = 0.1;
-
-    private readonly bool _takesUp = MoistureUptake.Of(situation, facts) is not null;
 
     private string Name => part.Substance.Name;
 
@@ -48,14 +46,14 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
         var end = course.Strength(new Span(course.Last.Seconds));
         var (falls, sharply) = (end.Value < 1, Math.Abs(end.Value - 1) > 0.005);
         var trend = !sharply ? $"{Name} leaves about as fast as the rest"
-            : falls && _takesUp ? $"what leaves of it and the moisture it takes up from the room thin the {Name}"
+            : falls && takesUp ? $"what leaves of it and the moisture it takes up from the room thin the {Name}"
             : falls ? $"{Name} leaves faster than the rest"
             : $"the rest leaves faster than {Name}: its strength rises";
         return sharply && Settles(course) ? $"{trend}; it settles near {Percent(end)} %" : trend;
     }
 
     private string Moisture() =>
-        !_takesUp && MoistureUptake.MayTakeUp(situation, facts) ? "; moisture it may take up is not counted" : "";
+        !takesUp && MoistureUptake.MayTakeUp(situation, facts) ? "; moisture it may take up is not counted" : "";
 
     private string Never(Trajectory course, Reach below)
     {

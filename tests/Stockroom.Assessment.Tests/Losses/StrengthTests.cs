@@ -181,6 +181,22 @@ public sealed class StrengthTests
         }
     }
 
+    // A gap three times as leaky as expected, by the balance, loses the strength in a third of the time.
+    [Fact]
+    public void Strength_WeighedToLeakFaster_IsLostSooner()
+    {
+        var bottle = Bench.Of("ammonia solution 25%", 200, "ground-joint bottle 250 mL", "ground-glass stopper, dry", 20);
+        var aDay = 3 * Forecast.Of(bottle, Bench.Facts, Bench.Day).LossRate!.Value.Expected.KilogramsPerSecond * 86400;
+        var weighed = bottle with
+        {
+            Weighings = [.. new[] { 0, 20, 40, 60 }.Select(d => new WeighIn(Bench.Day.AddDays(d), new Mass(0.4 - (d * aDay)), Mass.FromGrams(0.001)))],
+        };
+        double Days(Situation s) => Strength(s with { LeastStrength = Fraction.FromPercent(20) }, 60)!.BelowUse!.Expected!.Value.DayNumber - Bench.Day.DayNumber;
+        Assert.InRange(Days(bottle) / Days(weighed), 2.4, 3.6);
+        var (before, after) = (Strength(bottle, 60)!.Left, Strength(weighed, 60)!.Left);
+        Assert.True(after.High.Value - after.Low.Value < before.High.Value - before.Low.Value);
+    }
+
     [Theory]
     [InlineData("formalin", "formaldehyde solution")]
     [InlineData("bleach", "sodium hypochlorite")]

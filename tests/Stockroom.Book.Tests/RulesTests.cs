@@ -232,6 +232,49 @@ public sealed class RulesTests
     }
 
     [Fact]
+    public void LeastStrength_SetAndLifted_BindsNobodysHands()
+    {
+        var book = new SampleBook();
+        var id = book.Receive();
+        Marked Least(decimal percent) => new() { HappenedAt = SampleBook.Now, Container = id, LeastPercent = percent };
+        Contains("has no least strength of its own", book.Refused(Least(0)));
+        Contains("-1 % by mass cannot be", book.Refused(Least(-1)));
+        Contains("100 % by mass cannot be", book.Refused(Least(100)));
+        Contains("two marks", book.Refused(Least(30) with { Pinned = true, Reason = "both" }));
+        book.Append(Least(99.9m));
+        book.Append(Least(0.001m) with { Reason = "a trace will do" });
+        Assert.Equal(0.001m, book.State.ContainerCalled(id).LeastPercent);
+        book.Append(new Moved { HappenedAt = SampleBook.Now, Container = id, To = "fire" });
+        book.Append(Least(0));
+        Assert.Null(book.State.ContainerCalled(id).LeastPercent);
+    }
+
+    [Fact]
+    public void Sealed_WithItsGas_KeepsItUntilSealedAnew()
+    {
+        var book = new SampleBook();
+        var id = book.Receive();
+        var closed = new Sealed { HappenedAt = SampleBook.Now, Container = id, GasBar = 0.9m, GasCelsius = 15 };
+        Contains("sealed at -0.1 bar", book.Refused(closed with { GasBar = -0.1m }));
+        Contains("sealed at 100.1 bar", book.Refused(closed with { GasBar = 100.1m }));
+        Contains("temperature lies between", book.Refused(closed with { GasCelsius = -274 }));
+        book.Append(closed);
+        Assert.Equal((0.9m, 15m), (book.State.ContainerCalled(id).SealedAtBar, book.State.ContainerCalled(id).SealedAtCelsius));
+        book.Append(new Sealed { HappenedAt = SampleBook.Now, Container = id, GasBar = 0 });
+        Assert.Equal((0m, null), (book.State.ContainerCalled(id).SealedAtBar, book.State.ContainerCalled(id).SealedAtCelsius));
+    }
+
+    [Fact]
+    public void Covers_PutOnToppedUpAndTakenOff_AreAllRemembered()
+    {
+        var book = new SampleBook();
+        var id = book.Receive();
+        foreach (var (act, depth) in new[] { (CoverAct.PutOn, 5m), (CoverAct.Measured, 4m), (CoverAct.ToppedUp, 9m), (CoverAct.TakenOff, (decimal?)null) })
+            book.Append(new Covered { HappenedAt = SampleBook.Now, Container = id, Act = act, Cover = act == CoverAct.PutOn ? "water" : null, DepthMillimetres = depth });
+        Assert.Equal([true, false, true], book.State.ContainerCalled(id).Refittings.Select(r => r.OtherCover));
+    }
+
+    [Fact]
     public void HandsOff_LiftedWithAReason_AllowsHandlingAgain()
     {
         var book = new SampleBook();

@@ -43,7 +43,10 @@ internal static class SituationOf
             InVesselSince = InVesselSince(container),
             Sealed = container.SealedOn,
             Opened = container.OpenedOn,
-            Weighings = [.. container.Weighings.Select(Weighing)],
+            LeastStrength = container.LeastPercent is { } least ? Fraction.FromPercent((double)least) : null,
+            SealedGas = container.SealedAtBar is { } bar ? Pressure.FromBar((double)bar) : null,
+            SealedGasAt = container.SealedAtCelsius is { } celsius ? Temperature.FromCelsius((double)celsius) : null,
+            Weighings = [.. UnderThisCover(container).Select(Weighing)],
             Draws = [.. Interruptions(container)],
         }, null);
     }
@@ -66,7 +69,14 @@ internal static class SituationOf
         Order = w.Entry,
     };
 
-    // Whatever changed the gross mass by hand: taken out, poured in, covered, topped up, closed anew.
+    // A bottle that was covered tells nothing of the pace at which it goes bare, nor the other way round.
+    private static IEnumerable<Weighing> UnderThisCover(Container container) => container.Refittings.LastOrDefault(r => r.OtherCover) is { } change
+        ? container.Weighings.Where(w => IsAfter(w, change))
+        : container.Weighings;
+
+    private static bool IsAfter(Weighing w, Refitting change) => w.On > change.On || (w.On == change.On && w.Entry >= change.Entry);
+
+    // Whatever changed the gross mass by hand: taken out, poured in, covered, topped up, uncovered, closed anew.
     private static IEnumerable<Assessment.Draw> Interruptions(Container container)
     {
         foreach (var d in container.Draws)
@@ -76,19 +86,19 @@ internal static class SituationOf
         for (var i = 0; i < container.CoverDepths.Count; i++)
         {
             var depth = container.CoverDepths[i];
-            if (i == 0 || depth.Millimetres > container.CoverDepths[i - 1].Millimetres)
+            if (i > 0 && depth.Millimetres > container.CoverDepths[i - 1].Millimetres)
                 yield return new Assessment.Draw(depth.On, null) { Order = depth.Entry };
         }
 
-        if (container.SealedOn is { } closed)
-            yield return new Assessment.Draw(closed, null);
+        foreach (var r in container.Refittings)
+            yield return new Assessment.Draw(r.On, null) { Order = r.Entry };
     }
 
     // What the last weigh-in leaves where the tare is known and nothing lies over the content; else what was booked.
     private static (decimal Grams, DateOnly On)? Amount(Container container)
     {
         if (container.TareGrams is { } tare && container.Cover is null && container.Weighings.LastOrDefault() is { } last && last.GrossGrams > tare
-            && !container.Draws.Any(d => d.On > last.On))
+            && !container.Draws.Any(d => d.On > last.On) && container.Refittings.All(r => IsAfter(last, r)))
             return (last.GrossGrams - tare, last.On);
         return container.NetGrams is { } net and > 0 ? (net, container.ReceivedOn) : null;
     }

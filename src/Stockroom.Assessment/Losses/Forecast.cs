@@ -10,7 +10,10 @@ public sealed record PathForecast(string Path, PathVerdict Verdict, PathRole Rol
 /// <summary>When so much is left: Low is the earliest day, High the latest; null lies beyond 500 years.</summary>
 public sealed record Reach(string Limit, Fraction Left, DateOnly? Low, DateOnly? Expected, DateOnly? High);
 
-/// <summary>What the strength of a decomposing part has become, as a share of that on the day it was filled.</summary>
+/// <summary>
+/// What the strength of the deciding part has become, its share by mass of the whole as a share of that on the day it was filled: by what
+/// decomposes, leaves, and is taken up. Above 1 where it has risen. HalfLow is the earliest day; null is never, for the reason given.
+/// </summary>
 public sealed record StrengthForecast(string Part, DateOnly Since, Band<Fraction> Left, DateOnly? HalfLow, DateOnly? HalfExpected, DateOnly? HalfHigh, string Because, Provenance Source)
 {
     /// <summary>When it falls below use: below what is published for the preparation, or what the keeper set. Null where neither is known.</summary>

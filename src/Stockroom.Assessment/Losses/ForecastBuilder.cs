@@ -24,7 +24,6 @@ internal static class ForecastBuilder
             Paths = [.. year.Paths.Select(p => Show(p, year.Total.Expected, weighed))],
             Remaining = null,
             Reaches = [],
-            Strength = StrengthForecasts.Of(situation, facts, on),
             Cover = CoverForecast.Of(situation, facts, on, evidence),
             Air = AirForecasts.Of(situation, facts, default),
             Weighed = weighed,
@@ -32,25 +31,50 @@ internal static class ForecastBuilder
         };
         if (weighed?.Follows == true)
             return Followed(forecast, weighed.Start, facts, network, weighed);
-        return year.IsKnown ? ByPhysics(forecast, situation, facts, network) : forecast;
+        return year.IsKnown
+            ? ByPhysics(forecast, situation, facts, network)
+            : forecast with { Strength = StrengthForecasts.Of(situation, facts, on, network, null) };
     }
 
     private static Forecast ByPhysics(Forecast forecast, Situation situation, PropertyFacts facts, YearNetwork network)
     {
-        var course = new LossCourse(situation, facts, network);
+        var course = new LossCourse(situation, facts, network) { Deciding = DecidingPart.Of(situation.Content, facts) };
+        var courses = Trajectory.Follow(course);
+        var moisture = MoistureUptake.Of(situation, facts);
+        var strength = moisture is null
+            ? courses
+            : Trajectory.Follow(new LossCourse(situation, facts, network, moisture: moisture) { Deciding = course.Deciding });
         return WithCourses(
-            forecast with { LossRate = network.Year.Total, Air = AirForecasts.Of(situation, facts, network.Year.Total) },
+            forecast with
+            {
+                LossRate = network.Year.Total,
+                Air = AirForecasts.Of(situation, facts, network.Year.Total),
+                Strength = StrengthForecasts.Of(situation, facts, forecast.On, network, strength, moisture is not null),
+            },
             situation,
             WallLag.Of(situation, network.Year).Times(network.SeasonFrom(situation.AmountOn), network.Year.Total),
-            Trajectory.Follow(course));
+            courses);
     }
 
     private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, YearNetwork network, WeighedForecast weighed)
     {
-        var courses = weighed.Evidence.Scales
-            ? Trajectory.Follow(new LossCourse(start, facts, network), weighed.Evidence.Posterior.Factor)
-            : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
-        return WithCourses(forecast with { LossRate = weighed.Rate, Air = AirForecasts.Of(start, facts, weighed.Rate) }, start, Times(start, network, weighed.Evidence), courses);
+        var deciding = DecidingPart.Of(start.Content, facts);
+        Band<Trajectory> Scaled(MoistureUptake? taken) =>
+            Trajectory.Follow(new LossCourse(start, facts, network, moisture: taken) { Deciding = deciding }, weighed.Evidence.Posterior.Factor);
+        var scales = weighed.Evidence.Scales;
+        var courses = scales ? Scaled(null) : weighed.Evidence.Rate.Select(r => Straight(start.Amount, r));
+        var moisture = scales ? MoistureUptake.Of(start, facts) : null;
+        var strength = moisture is null ? courses : Scaled(moisture);
+        return WithCourses(
+            forecast with
+            {
+                LossRate = weighed.Rate,
+                Air = AirForecasts.Of(start, facts, weighed.Rate),
+                Strength = StrengthForecasts.Of(start, facts, forecast.On, network, strength, moisture is not null),
+            },
+            start,
+            Times(start, network, weighed.Evidence),
+            courses);
     }
 
     // By the expected rates at each pace; a loss that nothing explains runs evenly.

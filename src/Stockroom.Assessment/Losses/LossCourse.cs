@@ -24,18 +24,21 @@ internal sealed class LossCourse
     private readonly Situation _situation;
     private readonly PropertyFacts _facts;
     private readonly List<Way> _ways = [];
+    private readonly MoistureUptake? _moisture;
     private readonly PathLoss[] _findings;
     private readonly Reach[] _weighable;
     private readonly Reach[] _transmuted;
+    private Band<MassRate> _taken;
 
     /// <summary>The course of a situation from its year's network.</summary>
     /// <param name="situation">Its amount is the start.</param>
     /// <param name="facts">What the tables say.</param>
     /// <param name="network">The year at its place.</param>
     /// <param name="weighable">True leaves out what a balance cannot show.</param>
-    public LossCourse(Situation situation, PropertyFacts facts, YearNetwork network, bool weighable = false)
+    /// <param name="moisture">What the content takes up from the room; null leaves it out.</param>
+    public LossCourse(Situation situation, PropertyFacts facts, YearNetwork network, bool weighable = false, MoistureUptake? moisture = null)
     {
-        (_situation, _facts) = (situation, facts);
+        (_situation, _facts, _moisture) = (situation, facts, moisture);
         for (var i = 0; i < LossPaths.All.Count; i++)
         {
             var path = network.Year.Paths[i];
@@ -76,8 +79,11 @@ internal sealed class LossCourse
 
     public bool IsPure => Parts.Count == 1;
 
-    /// <summary>True where nothing leaves at all.</summary>
-    public bool IsStill => _ways.Count == 0;
+    /// <summary>Index of the part whose strength is followed; null for none.</summary>
+    public int? Deciding { get; init; }
+
+    /// <summary>True where nothing leaves at all, and nothing comes in.</summary>
+    public bool IsStill => _ways.Count == 0 && _moisture is null;
 
     /// <summary>Works out the rates of all parts, the mean of a year, for an amount and composition.</summary>
     public void Evaluate(ReadOnlySpan<double> kilograms)
@@ -95,13 +101,23 @@ internal sealed class LossCourse
         var shares = BarrierShares.Of(_findings);
         for (var i = 0; i < _findings.Length; i++)
             Add(_ways[i], _findings[i], shares.Of(_ways[i].Role));
+        if (_moisture is not null)
+            _taken = _moisture.Into(state);
     }
 
     /// <summary>Rate of a part in kg/s as last evaluated; the ways that a balance can show so many times faster.</summary>
-    public double Rate(int part, BandEnd end, double pace) => (pace * _weighable[part].At(end)) + _transmuted[part].At(end);
+    public double Rate(int part, BandEnd end, double pace) =>
+        (pace * (_weighable[part].At(end) - Taken(part, end))) + _transmuted[part].At(end);
 
     /// <summary>The same, apart: what a balance can show, and what it cannot.</summary>
     public (double Weighable, double Transmuted) Rates(int part, BandEnd end) => (_weighable[part].At(end), _transmuted[part].At(end));
+
+    private double Taken(int part, BandEnd end) => _moisture?.Water != part ? 0 : end switch
+    {
+        BandEnd.Low => _taken.Low.KilogramsPerSecond,
+        BandEnd.High => _taken.High.KilogramsPerSecond,
+        _ => _taken.Expected.KilogramsPerSecond,
+    };
 
     private void Add(Way way, PathLoss finding, Band<double> left)
     {

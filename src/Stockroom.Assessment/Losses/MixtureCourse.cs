@@ -3,7 +3,8 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>
 /// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
 /// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
-/// lies below four ten-thousandths of the mass. Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
+/// lies below four ten-thousandths of the mass, and of the deciding part's own until that is spent. Source: Bogacki, Shampine, Appl. Math.
+/// Lett. 2 (1989) 321.
 /// </summary>
 internal sealed class MixtureCourse
 {
@@ -19,15 +20,21 @@ internal sealed class MixtureCourse
     private const double Still = 1e-3;
     private const double Strained = 0.05;
 
+    // Share of its mass at which the deciding part is spent, and how it goes on no matter.
+    private const double Spent = 0.02;
+
     private readonly LossCourse _course;
     private readonly BandEnd _end;
     private readonly double _pace;
     private readonly double[] _kilograms;
+    private readonly int? _deciding;
+    private double _net;
 
     private MixtureCourse(LossCourse course, BandEnd end, double pace)
     {
         (_course, _end, _pace) = (course, end, pace);
         _kilograms = new double[course.Parts.Count];
+        _deciding = course.Deciding;
     }
 
     public static Trajectory Follow(LossCourse course, BandEnd end, double pace, double fineness) =>
@@ -42,11 +49,13 @@ internal sealed class MixtureCourse
             u[i] = Math.Log(Math.Max(1e-300, _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100));
         var rate = Slope(u, k1);
         var start = Total(u);
-        var (t, mass) = (0.0, start);
-        var points = new List<Trajectory.Point> { new(0, start, rate) };
+        var (t, mass, first) = (0.0, start, rate);
+        var points = new List<Trajectory.Point> { new(0, start, _net) };
+        var deciding = _deciding is { } d ? new List<Trajectory.Point> { Deciding(d, 0, u, k1) } : null;
+        Trajectory Course() => new(points) { Deciding = deciding is null ? null : new Trajectory(deciding) };
         if (rate * Trajectory.Horizon < Negligible * start)
-            return new Trajectory(points);
-        var dt = FirstStep * mass / rate;
+            return Course();
+        var dt = FirstStep * Math.Min(mass / rate, _deciding is { } own && k1[own] != 0 ? 1 / Math.Abs(k1[own]) : double.PositiveInfinity);
         var stalled = 0;
         for (var step = 0; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0 && stalled < Stalled; step++)
         {
@@ -62,15 +71,18 @@ internal sealed class MixtureCourse
             var after = Slope(next, k4);
             for (var i = 0; i < n; i++)
                 second[i] = u[i] + (dt * ((7.0 / 24 * k1[i]) + (0.25 * k2[i]) + (1.0 / 3 * k3[i]) + (0.125 * k4[i])));
-            var error = Error(next, second) / mass;
+            var ofWhole = Error(next, second) / mass;
+            var error = Math.Max(ofWhole, ErrorOfDeciding(u, next, second));
             if (error <= tolerance)
             {
                 (u, next) = (next, u);
                 (k1, k4) = (k4, k1);
                 t += dt;
                 (mass, rate) = (Total(u), after);
-                points.Add(new Trajectory.Point(t, mass, rate));
-                stalled = rate < Slowed * points[0].Rate && rate * dt < Still * start && error > Strained * tolerance ? stalled + 1 : 0;
+                points.Add(new Trajectory.Point(t, mass, _net));
+                if (_deciding is { } part)
+                    deciding!.Add(Deciding(part, t, u, k1));
+                stalled = rate < Slowed * first && rate * dt < Still * start && ofWhole > Strained * tolerance ? stalled + 1 : 0;
             }
 
             dt *= Math.Clamp(0.9 * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, 4);
@@ -78,11 +90,21 @@ internal sealed class MixtureCourse
 
         // In balance with the room's moisture: what was left then stays.
         if (stalled >= Stalled)
+        {
             points.Add(new Trajectory.Point(t + dt, mass, 0));
-        return new Trajectory(points);
+            deciding?.Add(new Trajectory.Point(t + dt, deciding[^1].Kilograms, 0));
+        }
+
+        return Course();
     }
 
-    // Slopes of the logarithms; returns the rate of the whole in kg/s.
+    private static Trajectory.Point Deciding(int part, double t, double[] u, double[] slope)
+    {
+        var kilograms = Math.Exp(u[part]);
+        return new Trajectory.Point(t, kilograms, -slope[part] * kilograms);
+    }
+
+    // Slopes of the logarithms; returns what moves of the whole in kg/s, out or in, and keeps what is lost of it.
     private double Slope(double[] u, double[] slope)
     {
         var total = 0.0;
@@ -90,11 +112,13 @@ internal sealed class MixtureCourse
             total += _kilograms[i] = Math.Exp(u[i]);
         _course.Evaluate(_kilograms);
         var rate = 0.0;
+        _net = 0;
         for (var i = 0; i < u.Length; i++)
         {
             var own = _kilograms[i] > Gone * total ? _course.Rate(i, _end, _pace) : 0;
-            slope[i] = own > 0 ? -own / _kilograms[i] : 0;
-            rate += own;
+            slope[i] = own == 0 ? 0 : -own / _kilograms[i];
+            rate += Math.Abs(own);
+            _net += own;
         }
 
         return rate;
@@ -107,6 +131,10 @@ internal sealed class MixtureCourse
             sum += Math.Exp(x);
         return sum;
     }
+
+    // Logarithms apart are relative errors.
+    private double ErrorOfDeciding(double[] u, double[] next, double[] second) =>
+        _deciding is { } i && Math.Exp(u[i]) > Spent * _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100 ? Math.Abs(next[i] - second[i]) : 0;
 
     private static double Error(double[] a, double[] b)
     {

@@ -71,6 +71,12 @@ public sealed record Situation
 
     public DateOnly? Sealed { get; init; }
 
+    /// <summary>Absolute pressure of the gas over the content as it was sealed, 0 for a vacuum; null where nobody said.</summary>
+    public Pressure? SealedGas { get; init; }
+
+    /// <summary>Temperature of that gas then; null where nobody said.</summary>
+    public Temperature? SealedGasAt { get; init; }
+
     public DateOnly? Opened { get; init; }
 
     /// <summary>Least share of the deciding part, by mass of the whole, at which the keeper still wants to use it; null for the published one.</summary>
@@ -101,7 +107,7 @@ public sealed record WeighIn(DateOnly On, Mass Gross, Mass Readability)
     public long Order { get; init; }
 }
 
-/// <summary>Something taken out or added between weighings, or another closure or cover put on; the amount may be unknown.</summary>
+/// <summary>Something taken out or added between weighings, or a closure or cover put on or taken off; the amount may be unknown.</summary>
 public sealed record Draw(DateOnly On, Mass? Amount)
 {
     /// <summary>Place in the order of what happened on one day.</summary>

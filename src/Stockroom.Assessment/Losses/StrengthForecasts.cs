@@ -5,50 +5,91 @@ using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses;
 
-/// <summary>The strength left of a content that decomposes, from the day it was filled.</summary>
+/// <summary>
+/// The strength left of a content from the day it was filled: of what decomposes, and of what leaves faster, or slower, than the rest. The
+/// amount is taken as last known from the first day on, and walls as soaked through, which errs to the early side: a fuller bottle loses its
+/// strength more slowly.
+/// </summary>
 internal static class StrengthForecasts
 {
-    /// <summary>Null where no rate law is listed for any part.</summary>
-    public static StrengthForecast? Of(Situation situation, PropertyFacts facts, DateOnly on)
-    {
-        var content = situation.Content;
-        foreach (var part in content.Parts)
-        {
-            if (facts.Decomposition(part.Substance) is not { } law || part.Substance.MolarMass is not { } molarMass)
-                continue;
-            var density = new LossState(situation, facts).Density;
-            var c = Decomposition.Concentration(content, part, density, molarMass);
-            var rate = StrengthLaw.Of(law, c, Decomposition.OtherSalts(content, part, density), situation.Temperature);
-            var since = situation.Filled ?? situation.AmountOn;
-            var elapsed = Span.FromDays(on.DayNumber - since.DayNumber);
-            var (slow, fast) = (rate / law.Spread.Factor, rate * law.Spread.Factor);
-            var half = new Fraction(0.5);
-            var outside = situation.Temperature < law.HoldsFrom || situation.Temperature > law.HoldsTo ? "; the place's temperature lies outside the range of the law" : "";
-            return new StrengthForecast(
-                part.Substance.Name,
-                since,
-                new Band<Fraction>(StrengthLaw.Left(law, fast, elapsed), StrengthLaw.Left(law, rate, elapsed), StrengthLaw.Left(law, slow, elapsed)),
-                ForecastBuilder.Date(since, StrengthLaw.TimeTo(law, fast, half)),
-                ForecastBuilder.Date(since, StrengthLaw.TimeTo(law, rate, half)),
-                ForecastBuilder.Date(since, StrengthLaw.TimeTo(law, slow, half)),
-                $"{(double)part.Percent:0.##} % {part.Substance.Name} at {situation.Temperature.Celsius:0} degrees C since {since:yyyy-MM-dd}; {law.Provenance.Locator}{outside}",
-                law.Provenance)
-            {
-                BelowUse = BelowUse(situation, facts, part, since, law, new Band<RateConstant>(slow, rate, fast)),
-            };
-        }
+    // A composition that shifts by less than this in all the time it is followed is no news.
+    private const double Shifts = 0.01;
 
-        return null;
+    private static readonly Fraction Half = new(0.5);
+
+    /// <summary>Null where the strength stays, or nothing is known of it.</summary>
+    /// <param name="situation">Its amount is the one the courses start from.</param>
+    /// <param name="facts">What the tables say.</param>
+    /// <param name="on">The day asked for.</param>
+    /// <param name="network">The year at its place.</param>
+    /// <param name="courses">With their deciding part; null where composition cannot be followed.</param>
+    /// <param name="takesUp">True where they count the room's moisture.</param>
+    public static StrengthForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, YearNetwork network, Band<Trajectory>? courses, bool takesUp = false)
+    {
+        if (DecidingPart.Of(situation.Content, facts) is not { } index)
+            return null;
+        var part = situation.Content.Parts[index];
+        var law = facts.Decomposition(part.Substance);
+        var moves = courses is { } c && (IsShifting(c.Low) || IsShifting(c.High)) ? courses : null;
+        if (law is null && moves is null)
+            return null;
+        var since = situation.Filled ?? situation.AmountOn;
+        var season = network.SeasonFrom(since);
+        var rate = law is null ? default : Rate(situation, facts, part, law);
+        StrengthCourse Course(Trajectory? whole, RateConstant k) => new(whole, season, law, k);
+        var ends = new Band<StrengthCourse>(Course(moves?.Low, rate.Low), Course(moves?.Expected, rate.Expected), Course(moves?.High, rate.High));
+        var elapsed = Span.FromDays(on.DayNumber - since.DayNumber);
+        var left = Sorted(ends.Select(e => e.Left(elapsed)));
+        var half = When(ends, since, Half);
+        var below = BelowUse(situation, facts, part, ends, since);
+        var words = new StrengthWords(situation, facts, part, since, takesUp);
+        return new StrengthForecast(part.Substance.Name, since, left, half.Low, half.Expected, half.High, words.Because(law, moves, below), law?.Provenance ?? words.VapourSource)
+        {
+            BelowUse = below,
+        };
     }
 
-    private static Reach? BelowUse(Situation situation, PropertyFacts facts, Part part, DateOnly since, DecompositionLaw law, Band<RateConstant> rate)
+    private static Band<RateConstant> Rate(Situation situation, PropertyFacts facts, Part part, DecompositionLaw law)
+    {
+        var density = new LossState(situation, facts).Density;
+        var c = Decomposition.Concentration(situation.Content, part, density, part.Substance.MolarMass!.Value);
+        var rate = StrengthLaw.Of(law, c, Decomposition.OtherSalts(situation.Content, part, density), situation.Temperature);
+        return new Band<RateConstant>(rate / law.Spread.Factor, rate, rate * law.Spread.Factor);
+    }
+
+    private static bool IsShifting(Trajectory course)
+    {
+        if (course.Deciding is null)
+            return false;
+        foreach (var time in course.Times)
+        {
+            if (Math.Abs(course.Strength(time).Value - 1) > Shifts)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static Reach? BelowUse(Situation situation, PropertyFacts facts, Part part, Band<StrengthCourse> ends, DateOnly since)
     {
         var published = facts.LeastStrength(situation.Content);
         var least = situation.LeastStrength ?? (published?.Substance == part.Substance ? published?.Least : null);
         if (least is not { } limit || limit.Value <= 0)
             return null;
         var left = new Fraction(Math.Min(1, limit.Percent / (double)part.Percent));
-        DateOnly? Day(RateConstant k) => ForecastBuilder.Date(since, left.Value >= 1 ? new Span(0) : StrengthLaw.TimeTo(law, k, left));
-        return new Reach($"{part.Substance.Name} below {limit.Percent:0.##} %", left, Day(rate.High), Day(rate.Expected), Day(rate.Low));
+        var (low, expected, high) = When(ends, since, left);
+        return new Reach($"{part.Substance.Name} below {limit.Percent:0.##} %", left, low, expected, high);
+    }
+
+    // The faster loss is not at every moment the weaker content: what evaporates faster may settle higher.
+    private static Band<Fraction> Sorted(Band<Fraction> x) => new(
+        new Fraction(Math.Min(x.Expected.Value, Math.Min(x.Low.Value, x.High.Value))), x.Expected, new Fraction(Math.Max(x.Expected.Value, Math.Max(x.Low.Value, x.High.Value))));
+
+    private static (DateOnly? Low, DateOnly? Expected, DateOnly? High) When(Band<StrengthCourse> ends, DateOnly since, Fraction left)
+    {
+        var (slow, expected, fast) = (Day(ends.Low), Day(ends.Expected), Day(ends.High));
+        DateOnly? Day(StrengthCourse course) => ForecastBuilder.Date(since, course.TimeTo(left));
+        DateOnly?[] days = [slow, expected, fast];
+        return (days.Min(), expected, days.Contains(null) ? null : days.Max());
     }
 }

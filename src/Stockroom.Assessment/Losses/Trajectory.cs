@@ -42,7 +42,29 @@ internal sealed class Trajectory
         return new Band<Trajectory>(At(ends[0]), At(ends[1]), At(ends[2]));
     }
 
+    /// <summary>The same course of the deciding part alone, point for point; null where none was asked for.</summary>
+    public Trajectory? Deciding { get; init; }
+
     public Mass Start => new(_points[0].Kilograms);
+
+    /// <summary>The times of the points, in seconds of effective time.</summary>
+    public IEnumerable<Span> Times => _points.Select(p => new Span(p.Seconds));
+
+    /// <summary>The last point.</summary>
+    public Point Last => _points[^1];
+
+    /// <summary>
+    /// Share of the deciding part in the whole after a time, as a share of that at the start. Past the last point, where the vessel is all but
+    /// empty or nothing moves any more, it is held.
+    /// </summary>
+    public Fraction Strength(Span elapsed)
+    {
+        var s = Math.Min(elapsed.Seconds, _points[^1].Seconds);
+        if (Deciding is not { } part || s <= 0 || _points.Count < 2)
+            return new Fraction(1);
+        var i = After(s);
+        return new Fraction(BetweenLogs(part._points[i - 1], part._points[i], s) / part._points[0].Kilograms / (Between(_points[i - 1], _points[i], s) / _points[0].Kilograms));
+    }
 
     /// <summary>Mass left after a time; before the start the amount of the start.</summary>
     public Mass After(Span elapsed)
@@ -50,19 +72,10 @@ internal sealed class Trajectory
         var s = elapsed.Seconds;
         if (s <= 0 || _points.Count < 2)
             return Start;
-        var (low, high) = (0, _points.Count - 1);
-        if (s >= _points[high].Seconds)
-            return new Mass(Math.Max(0, _points[high].Kilograms - (_points[high].Rate * (s - _points[high].Seconds))));
-        while (high - low > 1)
-        {
-            var middle = (low + high) / 2;
-            if (_points[middle].Seconds < s)
-                low = middle;
-            else
-                high = middle;
-        }
-
-        return new Mass(Between(_points[low], _points[high], s));
+        if (s >= Last.Seconds)
+            return new Mass(Math.Max(0, Last.Kilograms - (Last.Rate * (s - Last.Seconds))));
+        var i = After(s);
+        return new Mass(Between(_points[i - 1], _points[i], s));
     }
 
     /// <summary>When a share of the start is left; null where that lies beyond some 500 years.</summary>
@@ -86,6 +99,27 @@ internal sealed class Trajectory
         return new Span((low + high) / 2);
     }
 
+    // Index of the first point not before a time within the course.
+    private int After(double seconds)
+    {
+        var (low, high) = (0, _points.Count - 1);
+        while (high - low > 1)
+        {
+            var middle = (low + high) / 2;
+            if (_points[middle].Seconds < seconds)
+                low = middle;
+            else
+                high = middle;
+        }
+
+        return high;
+    }
+
+    // A trace that fades in proportion to itself is a straight line here.
+    private static double BetweenLogs(Point a, Point b, double s) => a.Kilograms > 0 && b.Kilograms > 0
+        ? Math.Exp(Between(new(a.Seconds, Math.Log(a.Kilograms), a.Rate / a.Kilograms), new(b.Seconds, Math.Log(b.Kilograms), b.Rate / b.Kilograms), s))
+        : Between(a, b, s);
+
     // Cubic through both amounts with both rates as slopes; held between the two where a rate jumps.
     private static double Between(Point a, Point b, double s)
     {
@@ -93,6 +127,6 @@ internal sealed class Trajectory
         var x = (s - a.Seconds) / width;
         var (x2, x3) = (x * x, x * x * x);
         var y = (((2 * x3) - (3 * x2) + 1) * a.Kilograms) + (((3 * x2) - (2 * x3)) * b.Kilograms) - (width * (((x3 - (2 * x2) + x) * a.Rate) + ((x3 - x2) * b.Rate)));
-        return Math.Clamp(y, b.Kilograms, a.Kilograms);
+        return Math.Clamp(y, Math.Min(a.Kilograms, b.Kilograms), Math.Max(a.Kilograms, b.Kilograms));
     }
 }

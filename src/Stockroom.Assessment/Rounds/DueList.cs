@@ -22,7 +22,7 @@ internal static class DueList
                 continue;
             if (CoverRunsLow(holding, stock) is { } low && !byRule.Exists(d => d.What == low.What))
                 yield return low;
-            if (StrengthIsSpent(holding) is { } spent)
+            if (StrengthIsSpent(holding, stock.Today) is { } spent)
                 yield return spent;
             if (LabelDue.Of(holding, stock.Facts) is { } label)
                 yield return label;
@@ -71,15 +71,20 @@ internal static class DueList
             $"{minimum.Provenance}; {forecast.Source}");
     }
 
-    private static DueItem? StrengthIsSpent(Holding holding)
+    // Below what the keeper set for it, where that was; else past half.
+    private static DueItem? StrengthIsSpent(Holding holding, DateOnly today)
     {
-        if (holding.Forecast?.Strength is not { } strength || strength.Left.Expected > Half)
+        if (holding.Forecast?.Strength is not { } strength)
             return null;
+        var own = holding.Situation?.LeastStrength is null ? null : strength.BelowUse;
+        if (own is null ? strength.Left.Expected > Half : !(own.Expected <= today))
+            return null;
+        var (since, past) = own?.Expected is { } day ? (day, own.Limit) : (strength.HalfExpected ?? strength.Since, "past half of its strength");
         return new DueItem(
             holding.Id,
             "replace it, or assay it",
-            strength.HalfExpected ?? strength.Since,
-            string.Create(CultureInfo.InvariantCulture, $"past half of its strength: about {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %); {strength.Because}"),
+            since,
+            string.Create(CultureInfo.InvariantCulture, $"{past}: about {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %); {strength.Because}"),
             strength.Source.ToString());
     }
 }

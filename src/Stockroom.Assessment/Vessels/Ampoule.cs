@@ -17,6 +17,7 @@ public enum TrappedGas
     Air = 0,
     Argon,
     Vacuum,
+    Nitrogen,
 }
 
 /// <summary>A flame-sealed tube: bore, wall, inside volume, and the gas that was sealed in with the content.</summary>
@@ -26,13 +27,26 @@ public sealed record Ampoule(Length Bore, Length Wall, Volume Volume, GlassKind 
     private const double FlameSealDerating = 3;
     private const double SodaLimeDerating = 1.4;
 
-    // Argon and oxygen boil at 87 and 90 K: colder, what was over the content is itself a liquid in the tube.
-    private static readonly Temperature GasCondenses = new(91);
-
     public TrappedGas Gas { get; init; } = TrappedGas.Air;
 
     /// <summary>True where the gas over the content condensed as the tube was closed.</summary>
-    public bool TrapsLiquidGas => Gas != TrappedGas.Vacuum && SealedAt < GasCondenses;
+    public bool TrapsLiquidGas => SealedAt < Condenses;
+
+    /// <summary>What was over the content, in words.</summary>
+    public string GasName => Gas switch
+    {
+        TrappedGas.Argon => "argon",
+        TrappedGas.Nitrogen => "nitrogen",
+        _ => "air",
+    };
+
+    // Nitrogen boils at 77 K, argon and oxygen at 87 and 90 K: colder, what was over the content is itself a liquid in the tube.
+    private Temperature Condenses => Gas switch
+    {
+        TrappedGas.Vacuum => new(0),
+        TrappedGas.Nitrogen => new(78),
+        _ => new(91),
+    };
 
     /// <summary>Cubical expansion: three times 3.3e-6, 9e-6 and 0.55e-6 per kelvin (ISO 3585; usual soda-lime; silica).</summary>
     public ThermalExpansion Expansion => Glass switch
@@ -88,12 +102,30 @@ public sealed record Ampoule(Length Bore, Length Wall, Volume Volume, GlassKind 
     public static Ampoule OfTube(Length bore, Length wall, Length length, GlassKind glass, Pressure sealedPressure, Temperature sealedAt) =>
         new(bore, wall, new Volume(Math.PI / 4 * bore.Metres * bore.Metres * length.Metres), glass, sealedPressure, sealedAt);
 
-    /// <summary>A vessel of the table sealed in the flame with air at one atmosphere and 20 degrees C.</summary>
-    public static Ampoule Of(Vessel vessel) => new(
-        vessel.Bore,
-        vessel.Wall,
-        vessel.Volume,
-        vessel.Material == "soda-lime glass" ? GlassKind.SodaLime : vessel.Material == "fused silica" ? GlassKind.Silica : GlassKind.Borosilicate,
-        PhysicalConstants.StandardAtmosphere,
-        Temperature.FromCelsius(20));
+    /// <summary>
+    /// A vessel of the table sealed in the flame: with the gas that covers its content, else air, at the pressure and temperature booked, else at
+    /// one atmosphere and 20 degrees C.
+    /// </summary>
+    public static Ampoule Of(Situation situation)
+    {
+        var vessel = situation.Vessel;
+        var pressure = situation.SealedGas ?? PhysicalConstants.StandardAtmosphere;
+        return new(
+            vessel.Bore,
+            vessel.Wall,
+            vessel.Volume,
+            vessel.Material == "soda-lime glass" ? GlassKind.SodaLime : vessel.Material == "fused silica" ? GlassKind.Silica : GlassKind.Borosilicate,
+            pressure,
+            situation.SealedGasAt ?? Temperature.FromCelsius(20))
+        {
+            Gas = pressure.Pascals <= 0 ? TrappedGas.Vacuum : GasOver(situation.Cover),
+        };
+    }
+
+    private static TrappedGas GasOver(Cover? cover) => cover is not { Kind: CoverKind.Gas } ? TrappedGas.Air : cover.Name switch
+    {
+        "argon" => TrappedGas.Argon,
+        "nitrogen" => TrappedGas.Nitrogen,
+        _ => throw new ArgumentException($"how {cover.Name} behaves in a closed tube is not known", nameof(cover)),
+    };
 }

@@ -62,7 +62,10 @@ public sealed record AmpouleFill
     public static AmpouleFill Of(Content content, Mass mass, Ampoule ampoule, Temperature mean, Temperature warmest, PropertyFacts facts) => Of(
         new AmpouleQuestion { Content = content, Fill = mass, Ampoule = ampoule, At = mean, Warmest = warmest, Coldest = Lower(mean, Temperature.FromCelsius(5)) }, facts);
 
-    /// <summary>Of a flame-sealed vessel as it stands, with air at one atmosphere sealed in; null for any other closure.</summary>
+    /// <summary>
+    /// Of a flame-sealed vessel as it stands, with the gas of its cover sealed in as booked, else air at one atmosphere and 20 degrees C, which is
+    /// said; null for any other closure. That gas stays a gas: what of it dissolves in the content or is used up by it is not taken off.
+    /// </summary>
     public static AmpouleFill? Of(Situation situation, PropertyFacts facts)
     {
         if (situation.Closure.Mechanism != ClosureMechanism.Fused)
@@ -73,16 +76,28 @@ public sealed record AmpouleFill
             {
                 Content = situation.Content,
                 Fill = situation.Amount,
-                Ampoule = Ampoule.Of(situation.Vessel),
+                Ampoule = Ampoule.Of(situation),
                 At = situation.Temperature,
                 Warmest = warmest,
                 Coldest = situation.Coldest ?? Lower(situation.Temperature, Temperature.FromCelsius(5)),
             },
             facts);
-        return situation.Warmest is null
-            ? fill with { Because = [.. fill.Because, $"the warmest of the place is not known; {warmest.Celsius:0} degrees C assumed"] }
-            : fill;
+        var assumed = new List<string>(2);
+        if (fill.Verdict != FillVerdict.NeverSeal && Unsaid(situation) is { } unsaid)
+            assumed.Add(unsaid);
+        if (situation.Warmest is null)
+            assumed.Add($"the warmest of the place is not known; {warmest.Celsius:0} degrees C assumed");
+        return assumed.Count > 0 ? fill with { Because = [.. fill.Because, .. assumed] } : fill;
     }
+
+    // What of the sealing nobody booked.
+    private static string? Unsaid(Situation situation) => (situation.SealedGas, situation.SealedGasAt) switch
+    {
+        (null, null) => "how it was sealed is not booked; one atmosphere and 20 degrees C assumed",
+        (null, _) => "the pressure it was sealed at is not booked; one atmosphere assumed",
+        ({ Pascals: > 0 }, null) => "the temperature it was sealed at is not booked; 20 degrees C assumed",
+        _ => null,
+    };
 
     private static Temperature Lower(Temperature a, Temperature b) => a < b ? a : b;
 }

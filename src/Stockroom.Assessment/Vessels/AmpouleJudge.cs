@@ -68,7 +68,7 @@ internal static class AmpouleJudge
         if (question.Warmest > ampoule.Softens)
             return $"no strength of {ampoule.GlassName} is stated above {ampoule.Softens.Celsius:0} degrees C: there it creeps and softens";
         if (ampoule.TrapsLiquidGas)
-            return $"at {ampoule.SealedAt.Celsius:0} degrees C the {(ampoule.Gas == TrappedGas.Air ? "air, with its oxygen," : "argon")} condenses in the tube and boils as it warms: it bursts, however little there is of the content";
+            return $"at {ampoule.SealedAt.Celsius:0} degrees C the {(ampoule.Gas == TrappedGas.Air ? "air, with its oxygen," : ampoule.GasName)} condenses in the tube and boils as it warms: it bursts, however little there is of the content";
         if (filling.Condensed(question.At) is { } volume && volume >= ampoule.VolumeAt(question.At))
             return $"{question.Fill.Grams:0.##} g of {content.Name} is {volume.Millilitres:0.##} mL, more than the {ampoule.Volume.Millilitres:0.##} mL that the ampoule holds";
         if (fill.LiquidFull is { } full && full.Kelvin < question.Warmest.Kelvin + DensityReachKelvin)

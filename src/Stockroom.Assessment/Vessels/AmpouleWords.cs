@@ -1,3 +1,4 @@
+using Stockroom.Assessment.Losses.Ingress;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Quantities;
 
@@ -26,6 +27,8 @@ internal static class AmpouleWords
             yield return radiolysis;
         if (content.Growth is { } growth && !Frost.Freezes(question, content, out var melting))
             yield return $"it swells by {growth.Growth.Percent:0.#} per cent as it freezes at {melting.Celsius:0.#} degrees C: keep it from there, or leave that much room";
+        if (question.Ampoule.Gas == TrappedGas.Air && !filling.WasSealedAsGas && question.Content.Parts.FirstOrDefault(p => AirUptake.Of(p.Substance, "oxygen") is not null) is { } taker)
+            yield return $"{taker.Substance.Name} takes up the oxygen of the air sealed in with it, up to a fifth of that air's pressure, which is not taken off here";
         yield return filling.WasSealedAsGas ? "a gas when sealed: taken as alone in the tube, with no other gas beside it" : Trapped(question);
     }
 
@@ -50,8 +53,7 @@ internal static class AmpouleWords
         var ampoule = question.Ampoule;
         if (ampoule.Gas == TrappedGas.Vacuum && ampoule.SealedPressure.Pascals <= 0)
             return "sealed under vacuum: no gas but its own";
-        var gas = ampoule.Gas == TrappedGas.Argon ? "argon" : "air";
         var warm = ampoule.SealedAt.Celsius > 25 ? ", the content itself taken at 20" : "";
-        return $"{gas} sealed in at {ampoule.SealedPressure.Bar:0.00} bar absolute and {ampoule.SealedAt.Celsius:0} degrees C{warm}, squeezed as the content expands";
+        return $"{ampoule.GasName} sealed in at {ampoule.SealedPressure.Bar:0.00} bar absolute and {ampoule.SealedAt.Celsius:0} degrees C{warm}, squeezed as the content expands";
     }
 }

@@ -59,6 +59,9 @@ public sealed record Container
 
     public ImmutableList<Fill> Fills { get; init; } = [];
 
+    /// <summary>Covers put on, topped up and taken off, and the vessel closed anew, in the order of booking.</summary>
+    public ImmutableList<Refitting> Refittings { get; init; } = [];
+
     public ImmutableList<Assay> Assays { get; init; } = [];
 
     /// <summary>The last test of each sort.</summary>
@@ -74,11 +77,20 @@ public sealed record Container
 
     public DateOnly? SealedOn { get; init; }
 
+    /// <summary>Temperature of the gas over the content as it was last sealed, in degrees C; null where nobody said.</summary>
+    public decimal? SealedAtCelsius { get; init; }
+
+    /// <summary>Absolute pressure of that gas then, in bar, 0 for a vacuum; null where nobody said.</summary>
+    public decimal? SealedAtBar { get; init; }
+
     /// <summary>Why nobody may touch it; null if it may be handled.</summary>
     public string? HandsOff { get; init; }
 
     /// <summary>Why the keeper wants it where it is; null where an arrangement may move it.</summary>
     public string? Pinned { get; init; }
+
+    /// <summary>Least strength at which the keeper still wants to use it, per cent by mass of the part it is named for; null for the published one.</summary>
+    public decimal? LeastPercent { get; init; }
 
     public DateOnly? LabelPrintedOn { get; init; }
 

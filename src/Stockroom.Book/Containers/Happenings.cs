@@ -15,3 +15,7 @@ public sealed record TestResult(long Entry, DateOnly On, string Result);
 
 /// <summary>A measured strength, in per cent by mass of one substance.</summary>
 public sealed record Assay(long Entry, DateOnly On, string Substance, decimal Percent, string? Method);
+
+/// <summary>A cover put on, topped up or taken off, or the vessel closed anew: the gross mass changed by what nobody weighed.</summary>
+/// <remarks>OtherCover: true where it was put on or taken off, so that the content goes at another pace since.</remarks>
+public sealed record Refitting(long Entry, DateOnly On, bool OtherCover);

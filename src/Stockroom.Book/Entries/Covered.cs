@@ -83,6 +83,9 @@ public sealed record Covered : ContainerEntry
             CoverAct.TakenOff => null,
             _ => container.Cover! with { DepthMillimetres = DepthMillimetres, DepthOn = HappenedOn },
         },
+        Refittings = Act == CoverAct.Measured
+            ? container.Refittings
+            : container.Refittings.Add(new Refitting(Number, HappenedOn, Act is CoverAct.PutOn or CoverAct.TakenOff)),
         CoverDepths = (Act, DepthMillimetres) switch
         {
             (CoverAct.TakenOff, _) => [],

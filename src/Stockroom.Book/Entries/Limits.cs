@@ -8,6 +8,7 @@ internal static class Limits
     private const decimal HeaviestGrams = 1_000_000_000m;
     private const decimal DeepestMillimetres = 10_000m;
     private const decimal HottestCelsius = 1_000m;
+    private const decimal HighestBar = 100m;
 
     /// <summary>First year of which a stock book can speak.</summary>
     private const int FirstYear = 1800;
@@ -30,6 +31,12 @@ internal static class Limits
     {
         if (celsius is < -273.15m or > HottestCelsius)
             throw new BookRefusal($"{container}: {celsius} C cannot be; a temperature lies between -273.15 and {HottestCelsius} C");
+    }
+
+    public static void GasPressure(ContainerId? container, decimal? bar)
+    {
+        if (bar is < 0 or > HighestBar)
+            throw new BookRefusal($"{container}: nothing is sealed at {bar} bar absolute; it lies between 0 and {HighestBar} bar");
     }
 
     public static void NotTooOld(string what, DateOnly? day)

@@ -18,6 +18,12 @@ public sealed record Sealed : ContainerEntry
     /// <summary>Tare in g with the new closure, if known; a new closure without one makes the old tare void.</summary>
     public decimal? TareGrams { get; init; }
 
+    /// <summary>Temperature of the gas over the content as the vessel was closed, in degrees C; null where nobody said.</summary>
+    public decimal? GasCelsius { get; init; }
+
+    /// <summary>Absolute pressure of that gas then, in bar, 0 for a vacuum; null where nobody said.</summary>
+    public decimal? GasBar { get; init; }
+
     internal override bool Handles => true;
 
     internal static Sealed Read(EntryReader r) => new()
@@ -25,6 +31,8 @@ public sealed record Sealed : ContainerEntry
         Closure = r.TextOrNull("closure"),
         GrossGrams = r.NumberOrNull("gross_g"),
         TareGrams = r.NumberOrNull("tare_g"),
+        GasCelsius = r.NumberOrNull("gas_c"),
+        GasBar = r.NumberOrNull("gas_bar"),
     };
 
     internal override void Write(EntryWriter w)
@@ -32,6 +40,8 @@ public sealed record Sealed : ContainerEntry
         w.Text("closure", Closure);
         w.Number("gross_g", GrossGrams);
         w.Number("tare_g", TareGrams);
+        w.Number("gas_c", GasCelsius);
+        w.Number("gas_bar", GasBar);
     }
 
     private protected override void Check(BookState state, Container container)
@@ -40,6 +50,8 @@ public sealed record Sealed : ContainerEntry
             Limits.Words(Container, "the closure", Closure);
         Limits.Mass($"{Container}: a gross mass", GrossGrams);
         Limits.Mass($"{Container}: a tare", TareGrams);
+        Limits.Temperature(Container, GasCelsius);
+        Limits.GasPressure(Container, GasBar);
         if (GrossGrams < TareGrams)
             throw new BookRefusal($"{Container}: gross {GrossGrams} g is less than tare {TareGrams} g");
     }
@@ -51,6 +63,9 @@ public sealed record Sealed : ContainerEntry
         {
             Closure = Closure ?? container.Closure,
             SealedOn = HappenedOn,
+            Refittings = container.Refittings.Add(new Refitting(Number, HappenedOn, OtherCover: false)),
+            SealedAtCelsius = GasCelsius,
+            SealedAtBar = GasBar,
             TareGrams = TareGrams ?? (otherClosure ? null : container.TareGrams),
             LastGrossGrams = GrossGrams ?? container.LastGrossGrams,
             Weighings = GrossGrams is { } gross

@@ -31,6 +31,7 @@ internal static class ContainerFields
         w.List(c.Weighings, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.List(c.Draws, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.List(c.Fills, d => w.Group(d, x => HappeningFields.Write(x, w)));
+        w.List(c.Refittings, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.List(c.Assays, d => w.Group(d, x => HappeningFields.Write(x, w)));
         w.List(c.LastTested.Keys, w.Text);
         w.List(c.LastTested.Values, d => w.Group(d, x => HappeningFields.Write(x, w)));
@@ -38,8 +39,11 @@ internal static class ContainerFields
         w.Day(c.ReceivedOn);
         w.Day(c.OpenedOn);
         w.Day(c.SealedOn);
+        w.Number(c.SealedAtCelsius);
+        w.Number(c.SealedAtBar);
         w.Text(c.HandsOff);
         w.Text(c.Pinned);
+        w.Number(c.LeastPercent);
         w.Day(c.LabelPrintedOn);
         w.Text(c.LabelRules);
         w.List(c.LabelSays, s => w.Group(s, x => HappeningFields.Write(x, w)));
@@ -73,14 +77,18 @@ internal static class ContainerFields
         Weighings = [.. r.Groups(HappeningFields.Weighing)],
         Draws = [.. r.Groups(HappeningFields.Draw)],
         Fills = [.. r.Groups(HappeningFields.Fill)],
+        Refittings = [.. r.Groups(HappeningFields.Refitting)],
         Assays = [.. r.Groups(HappeningFields.Assay)],
         LastTested = Tests(r.Texts(), r.Groups(HappeningFields.Test)),
         Attachments = [.. r.Groups(HappeningFields.Attachment)],
         ReceivedOn = r.Day(),
         OpenedOn = r.DayOrNull(),
         SealedOn = r.DayOrNull(),
+        SealedAtCelsius = r.NumberOrNull(),
+        SealedAtBar = r.NumberOrNull(),
         HandsOff = r.TextOrNull(),
         Pinned = r.TextOrNull(),
+        LeastPercent = r.NumberOrNull(),
         LabelPrintedOn = r.DayOrNull(),
         LabelRules = r.TextOrNull(),
         LabelSays = r.GroupsOrNull(HappeningFields.Saying)?.ToImmutableList(),

@@ -48,6 +48,15 @@ internal static class HappeningFields
 
     public static CoverDepth Depth(StateReader r) => new(r.Integer(), r.Day(), r.Number());
 
+    public static void Write(Refitting d, StateWriter w)
+    {
+        w.Integer(d.Entry);
+        w.Day(d.On);
+        w.Flag(d.OtherCover);
+    }
+
+    public static Refitting Refitting(StateReader r) => new(r.Integer(), r.Day(), r.Flag());
+
     public static void Write(Lot l, StateWriter w)
     {
         w.Text(Containers.Lot.WordOf(l.How));

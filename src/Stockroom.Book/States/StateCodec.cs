@@ -11,7 +11,7 @@ namespace Stockroom.Book.States;
 public static class StateCodec
 {
     /// <summary>Goes up whenever a member is added, taken away or moved: a snapshot of another version is not read.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     public static byte[] Encode(BookState state)
     {

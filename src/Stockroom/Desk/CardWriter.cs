@@ -72,11 +72,13 @@ internal static class CardWriter
         if (container.OpenedOn is { } opened)
             yield return new CardLine("opened", opened.Iso());
         if (container.SealedOn is { } closed)
-            yield return new CardLine("sealed", closed.Iso());
+            yield return new CardLine("sealed", $"{closed.Iso()}{(container.SealedAtCelsius is { } at ? $", at {at:0.##} degrees C" : "")}{(container.SealedAtBar is { } bar ? $", under {bar:0.###} bar" : "")}");
         if (container.HandsOff is { } reason)
             yield return new CardLine("hands off", reason, Attention.Danger);
         if (container.Pinned is { } pinned)
             yield return new CardLine("pinned to its place", pinned);
+        if (container.LeastPercent is { } least)
+            yield return new CardLine("least strength", $"{least:0.####} %, set by the keeper");
     }
 
     private static IEnumerable<CardLine> Where(Holding holding)

@@ -35,7 +35,7 @@ internal static class CsvExport
         [
             c.Id.ToString(), Text(c.ContentName), c.IsOrphan ? "yes" : "no", Net(c), Text(c.Quantity), Text(c.PlaceId), Text(h.PlaceWords), Text(PlaceRows.StepsOf(state, c.PlaceId)),
             Text(c.Vessel), Text(c.Closure), Text(c.Cover?.Name), Number(c.Cover?.DepthMillimetres), Day(c.Cover?.Since), Day(c.Cover?.DepthOn), Text(c.Packing),
-            Day(c.ReceivedOn), Day(c.OpenedOn), Day(c.SealedOn), Text(c.HandsOff), Text(c.Pinned), Lot.WordOf(c.Lot.How), Text(c.Lot.Origin), Text(c.Lot.Supplier), Text(c.Lot.Batch),
+            Day(c.ReceivedOn), Day(c.OpenedOn), Day(c.SealedOn), Number(c.SealedAtCelsius), Number(c.SealedAtBar), Text(c.HandsOff), Text(c.Pinned), Number(c.LeastPercent), Lot.WordOf(c.Lot.How), Text(c.Lot.Origin), Text(c.Lot.Supplier), Text(c.Lot.Batch),
             c.Lot.From?.ToString() ?? "", Day(c.Lot.MadeOn), Text(c.Lot.Note), Text(Composition(c)), c.State?.ToString().ToLowerInvariant() ?? "", Text(c.Seen), Text(c.FoundBy),
             Number(c.Density?.GramsPerMillilitre), Text(c.Density?.Source), Number(c.TareGrams), Number(c.LastGrossGrams), Day(c.LabelPrintedOn),
             Text(h.Label.SignalWord), string.Join(' ', h.Label.HazardStatements.Select(s => s.Code)),

@@ -159,11 +159,15 @@ internal sealed class ContainerRows(TimeProvider clock, DateOnly today, string? 
         foreach (var covered in Covers(row, receipt, received))
             yield return covered with { Container = id };
         if (row.Day("sealed") is { } closed)
-            yield return new Sealed { Container = id, HappenedAt = At(closed) };
+            yield return new Sealed { Container = id, HappenedAt = At(closed), GasCelsius = row.Number("sealed_at_c"), GasBar = row.Number("sealed_pressure_bar") };
+        else if ((row.Number("sealed_at_c") ?? row.Number("sealed_pressure_bar")) is not null)
+            throw row.Wrong("sealed", "is missing: sealed_at_c and sealed_pressure_bar say how it was sealed on that day");
         if (row.Day("label_printed") is { } printed)
             yield return new LabelPrinted { Container = id, HappenedAt = At(printed) };
         if (row.Text("pinned") is { } pinned)
             yield return new Marked { Container = id, HappenedAt = At(today), Pinned = true, Reason = pinned };
+        if (row.Number("least_strength_percent") is { } least)
+            yield return new Marked { Container = id, HappenedAt = At(today), LeastPercent = least };
         if (row.Text("hands_off") is { } reason)
             yield return new Marked { Container = id, HappenedAt = At(today), HandsOff = true, Reason = reason };
     }

@@ -28,6 +28,9 @@ internal sealed class AddVerb : IVerb
     private readonly Option<DateOnly?> _sealed = new("--sealed") { Description = "The day it was sealed", HelpName = "DATE", CustomParser = Dates.Parse };
     private readonly Option<string?> _gross = new("--gross") { Description = "Gross mass on receipt", HelpName = "GRAMS" };
     private readonly Option<string?> _tare = new("--tare") { Description = "Mass of the empty vessel with its closure", HelpName = "GRAMS" };
+    private readonly Option<string?> _sealedAt = new("--sealed-at") { Description = "With --sealed: temperature of the gas over it then", HelpName = "C" };
+    private readonly Option<string?> _sealedPressure = new("--sealed-pressure") { Description = "With --sealed: absolute pressure of that gas, 0 for a vacuum", HelpName = "BAR" };
+    private readonly Option<string?> _least = new("--least-strength") { Description = "Due when the part it is named for falls below so many per cent by mass; else as published", HelpName = "PERCENT" };
     private readonly WritingOptions _options = new();
 
     public string Name => "add";
@@ -38,7 +41,7 @@ internal sealed class AddVerb : IVerb
     {
         var command = new Command(Name, Summary)
         {
-            _content, _place, _amount, _vessel, _closure, _cover, _packing, _how, _origin, _mix, _seen, _foundBy, _opened, _sealed, _gross, _tare,
+            _content, _place, _amount, _vessel, _closure, _cover, _packing, _how, _origin, _mix, _seen, _foundBy, _opened, _sealed, _sealedAt, _sealedPressure, _gross, _tare, _least,
         };
         _options.AddTo(command, lines: true);
         command.SetAction(p => LineMode.Run(command, p, around, _options, (parsed, book) => Add(parsed, book, around)));
@@ -56,9 +59,21 @@ internal sealed class AddVerb : IVerb
         if (p.GetValue(_opened) is { } opened)
             entries.Add(new Opened { Container = id, HappenedAt = Dates.MomentOf(opened, around.Clock) });
         if (p.GetValue(_sealed) is { } closed)
-            entries.Add(new Sealed { Container = id, HappenedAt = Dates.MomentOf(closed, around.Clock) });
+            entries.Add(Closed(p, id, Dates.MomentOf(closed, around.Clock)));
+        else if (p.GetValue(_sealedAt) is not null || p.GetValue(_sealedPressure) is not null)
+            throw RefusedException.Words("--sealed-at and --sealed-pressure say how it was sealed: give --sealed DATE too");
+        if (Numbers.Percent(p.GetValue(_least), "a least strength") is { } least)
+            entries.Add(new Marked { Container = id, HappenedAt = received.HappenedAt, LeastPercent = least });
         return book.Append(new Transaction(_options.Keeper(p, around), entries));
     }
+
+    private Sealed Closed(ParseResult p, ContainerId id, DateTimeOffset at) => new()
+    {
+        Container = id,
+        HappenedAt = at,
+        GasCelsius = Numbers.Plain(p.GetValue(_sealedAt), "a temperature in degrees Celsius"),
+        GasBar = Numbers.Plain(p.GetValue(_sealedPressure), "a pressure in bar"),
+    };
 
     private IntakeRequest Request(ParseResult p, string placeId)
     {

@@ -17,7 +17,7 @@ internal sealed class AmpouleVerb : IVerb
     private readonly Option<string?> _length = new("--length") { Description = "Inside length as drawn off", HelpName = "MM" };
     private readonly Option<string?> _fill = new("--fill") { Description = "Such as \"6 g\", \"2 mL\" or 80% of the tube", HelpName = "FILL" };
     private readonly Option<string?> _glass = new("--glass") { Description = "borosilicate (else this), soda-lime or silica", HelpName = "GLASS" };
-    private readonly Option<string?> _gas = new("--gas") { Description = "What was over the content: air (else this), argon or vacuum", HelpName = "GAS" };
+    private readonly Option<string?> _gas = new("--gas") { Description = "What was over the content: air (else this), argon, nitrogen or vacuum", HelpName = "GAS" };
     private readonly Option<string?> _sealedAt = new("--sealed-at") { Description = "Temperature of that gas when the glass closed; else 20", HelpName = "C" };
     private readonly Option<string?> _sealedPressure = new("--sealed-pressure") { Description = "Its absolute pressure then; else 1.013, 0 for a vacuum", HelpName = "BAR" };
     private readonly Option<string?> _at = new("--at") { Description = "Usual temperature, at which it is filled; else 20", HelpName = "C" };

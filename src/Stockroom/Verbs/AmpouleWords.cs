@@ -19,6 +19,7 @@ internal static class AmpouleWords
     {
         ["air"] = TrappedGas.Air,
         ["argon"] = TrappedGas.Argon,
+        ["nitrogen"] = TrappedGas.Nitrogen,
         ["vacuum"] = TrappedGas.Vacuum,
     };
 

@@ -21,12 +21,14 @@ internal static class EntryWords
             Moved e => $"moved to {e.To}",
             Covered e => $"cover {Covered.WordOf(e.Act)}{(e.Cover is null ? "" : ": " + e.Cover)}{(e.DepthMillimetres is { } mm ? $", {Grams(mm)} mm" : "")}",
             Packed e => $"packed: {e.Packing ?? "unpacked"}",
-            Sealed e => $"sealed{(e.Closure is null ? "" : " with " + e.Closure)}",
+            Sealed e => $"sealed{(e.Closure is null ? "" : " with " + e.Closure)}{(e.GasCelsius is { } at ? $" at {Grams(at)} C" : "")}{(e.GasBar is { } bar ? $" under {Grams(bar)} bar" : "")}",
             Tested e => $"tested: {e.What}, {e.Result}",
             Marked { HandsOff: true } e => $"marked hands off: {e.Reason}",
             Marked { HandsOff: false } e => $"hands off lifted: {e.Reason}",
             Marked { Pinned: true } e => $"pinned to its place: {e.Reason}",
             Marked { Pinned: false } => "no longer pinned",
+            Marked { LeastPercent: 0 } => "least strength lifted",
+            Marked { LeastPercent: { } percent } e => $"least strength: {Grams(percent)} %{(e.Reason is null ? "" : $", {e.Reason}")}",
             Marked e => $"note: {e.Note}",
             Attached e => $"attached: {e.Name} ({e.MediaType}, {e.Bytes} bytes)",
             LabelPrinted e => $"label printed{(e.Stock is null ? "" : " on " + e.Stock)}",
@@ -35,7 +37,7 @@ internal static class EntryWords
             Undone e => $"undone: transaction {e.Undoes} ({e.Reason})",
             _ => entry.Kind,
         };
-        return entry.Note is { } note && entry is not Marked { HandsOff: null, Pinned: null } ? $"{words}; {note}" : words;
+        return entry.Note is { } note && entry is not Marked { IsNote: true } ? $"{words}; {note}" : words;
     }
 
     private static string Inside(string? place) => place is null ? "" : $" inside {place}";

@@ -57,8 +57,11 @@ internal sealed class ListVerb : IVerb
         json.DateOrNull("received", container.ReceivedOn);
         json.DateOrNull("opened", container.OpenedOn);
         json.DateOrNull("sealed", container.SealedOn);
+        json.NumberOrNull("sealed_at_c", container.SealedAtCelsius);
+        json.NumberOrNull("sealed_pressure_bar", container.SealedAtBar);
         json.TextOrNull("hands_off", container.HandsOff);
         json.TextOrNull("pinned", container.Pinned);
+        json.NumberOrNull("least_strength_percent", container.LeastPercent);
         json.TextOrNull("signal_word", holding.Label.SignalWord);
         json.Texts("pictograms", holding.Label.Pictograms);
         json.Texts("hazard_statements", holding.Label.HazardStatements.Concat(holding.Label.Supplemental).Select(s => $"{s.Code} {s.Text}"));

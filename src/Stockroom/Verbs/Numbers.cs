@@ -18,6 +18,14 @@ internal static class Numbers
         return grams > 0 ? grams : throw RefusedException.Words($"{what} of {words} g must be above zero");
     }
 
+    /// <summary>A percentage above 0 and below 100, with or without its sign. Null where nothing was typed.</summary>
+    public static decimal? Percent(string? text, string what)
+    {
+        if (Plain(text?.Trim().TrimEnd('%'), $"{what} in per cent") is not { } percent)
+            return null;
+        return percent is > 0 and < 100 ? percent : throw RefusedException.Words($"{what} of {percent} % cannot be; write more than 0 and less than 100");
+    }
+
     /// <summary>A plain number of some quantity. Null where nothing was typed.</summary>
     public static decimal? Plain(string? text, string what)
     {

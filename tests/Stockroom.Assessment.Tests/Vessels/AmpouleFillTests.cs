@@ -1,6 +1,7 @@
 using CsCheck;
 using Stockroom.Assessment.Tests.Losses;
 using Stockroom.Assessment.Vessels;
+using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Tests.Vessels;
@@ -118,6 +119,46 @@ public sealed class AmpouleFillTests
 
     [Fact]
     public void Situation_NotFlameSealed_HasNoFill() => Assert.Null(AmpouleFill.Of(Bench.BromineUnder(null), Bench.Facts));
+
+    // A gas is squeezed as any other: by the gas law half the pressure at sealing is half of the gas's share (Boyle, Mariotte), and colder gas swells more (Gay-Lussac).
+    [Fact]
+    public void Situation_GasAndSealingBooked_AreThoseSealedIn()
+    {
+        var sand = Bench.Of("silicon dioxide", 1, "glass ampoule 10 mL", "flame seal") with { Warmest = Temperature.FromCelsius(40) };
+        AmpouleFill With(double bar, double celsius) => AmpouleFill.Of(sand with { SealedGas = Pressure.FromBar(bar), SealedGasAt = Temperature.FromCelsius(celsius) }, Bench.Facts)!;
+        Assert.Equal(With(1, 20).AtWarmest!.Value.Bar / 2, With(0.5, 20).AtWarmest!.Value.Bar, 1e-4);
+        Assert.Equal(With(1, 20).AtWarmest!.Value.Bar * 293.15 / 253.15, With(1, -20).AtWarmest!.Value.Bar, 1e-3);
+        Assert.Equal(0, With(0, 20).AtWarmest!.Value.Bar, 1e-6);
+        Assert.Contains(With(0, 20).Because, b => b.StartsWith("sealed under vacuum", StringComparison.Ordinal));
+        Assert.DoesNotContain(With(1, 20).Because, b => b.Contains("assumed", StringComparison.Ordinal));
+        Assert.Contains(AmpouleFill.Of(sand, Bench.Facts)!.Because, b => b.Contains("how it was sealed is not booked; one atmosphere and 20 degrees C assumed", StringComparison.Ordinal));
+        Assert.Contains(AmpouleFill.Of(sand with { SealedGas = Pressure.FromBar(1) }, Bench.Facts)!.Because, b => b.Contains("20 degrees C assumed", StringComparison.Ordinal));
+        Assert.Contains(AmpouleFill.Of(sand with { SealedGasAt = Temperature.FromCelsius(5) }, Bench.Facts)!.Because, b => b.Contains("one atmosphere assumed", StringComparison.Ordinal));
+    }
+
+    // Boiling points of nitrogen, argon and oxygen, 77, 87 and 90 K (CRC Handbook of Chemistry and Physics): at 80 K only nitrogen is still a gas.
+    [Theory]
+    [InlineData("argon", 80, true)]
+    [InlineData("nitrogen", 80, false)]
+    [InlineData("nitrogen", 77, true)]
+    [InlineData(null, 80, true)]
+    [InlineData("water", 80, true)]
+    public void Situation_UnderAGas_SealsThatGasIn(string? cover, double kelvin, bool condenses)
+    {
+        var ampoule = Ampoule.Of(Bench.Of("caesium", 1, "glass ampoule 10 mL", "flame seal", 25, cover) with { SealedGasAt = new Temperature(kelvin) });
+        Assert.Equal(condenses, ampoule.TrapsLiquidGas);
+        Assert.Equal(cover is "argon" or "nitrogen" ? cover : "air", ampoule.GasName);
+    }
+
+    [Fact]
+    public void Situation_EveryGasThatCovers_CanBeSealedIn() =>
+        Assert.All(Bench.Ware.Covers.Where(c => c.Kind == CoverKind.Gas), c => Assert.Equal(c.Name, Ampoule.Of(Bench.Of("caesium", 1, "glass ampoule 10 mL", "flame seal", 25, c.Name)).GasName));
+
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData("argon", false)]
+    public void Situation_AirOverWhatTakesUpOxygen_SaysThatThePressureMayFall(string? cover, bool said) => Assert.Equal(
+        said, AmpouleFill.Of(Bench.Of("caesium", 1, "glass ampoule 10 mL", "flame seal", 25, cover), Bench.Facts)!.Because.Any(b => b.Contains("takes up the oxygen of the air", StringComparison.Ordinal)));
 
     [Fact]
     public void Situation_WarmestNotKnown_AssumesAndSaysSo() =>

@@ -92,13 +92,15 @@ internal static class RandomStock
         if (random.Next(4) == 0)
             entries.Add(new Covered { Container = id, HappenedAt = Day(110), Act = CoverAct.PutOn, Cover = "water", DepthMillimetres = random.Next(2) == 0 ? 7.5m : null });
         if (random.Next(3) == 0)
-            entries.Add(new Sealed { Container = id, HappenedAt = Day(100) });
+            entries.Add(new Sealed { Container = id, HappenedAt = Day(100), GasCelsius = random.Next(2) == 0 ? random.Next(-400, 400) / 8m : null, GasBar = random.Next(2) == 0 ? random.Next(0, 400) / 128m : null });
         if (random.Next(3) == 0)
             entries.Add(new Moved { Container = id, HappenedAt = Day(90), To = "prep" });
         if (random.Next(3) == 0)
             entries.Add(new LabelPrinted { Container = id, HappenedAt = Day(80) });
         if (random.Next(5) == 0)
             entries.Add(new Marked { Container = id, HappenedAt = Day(75), Pinned = true, Reason = "here: " + Text(random) });
+        if (random.Next(5) == 0)
+            entries.Add(new Marked { Container = id, HappenedAt = Day(74), LeastPercent = random.Next(1, 800) / 8m });
         if (random.Next(5) == 0)
             entries.Add(new Marked { Container = id, HappenedAt = Day(70), HandsOff = true, Reason = "because " + Text(random) });
         else if (random.Next(5) == 0)

@@ -31,6 +31,15 @@ public sealed class RoundTripTests : IDisposable
     }
 
     [Fact]
+    public void Csv_OfALeastStrengthAndASealing_ComesBack()
+    {
+        _keeper.Add("hydrochloric acid 37%", "--place", "acid-cabinet", "--amount", "5 mL", "--vessel", "glass ampoule 10 mL", "--closure", "flame seal", "--on", "2025-12-01", "--sealed", "2026-01-02", "--sealed-at", "-20", "--sealed-pressure", "0.875", "--least-strength", "30.5");
+        Csv_OfTheDemo_ImportsToAnEqualList();
+        var there = _keeper.Run("list", "--json").Done().Json.GetProperty("containers").EnumerateArray().Single(c => c.GetProperty("least_strength_percent").ValueKind == System.Text.Json.JsonValueKind.Number);
+        Assert.Equal((30.5m, -20m, 0.875m), (there.GetProperty("least_strength_percent").GetDecimal(), there.GetProperty("sealed_at_c").GetDecimal(), there.GetProperty("sealed_pressure_bar").GetDecimal()));
+    }
+
+    [Fact]
     public void Csv_OfTheDemosPlaces_ImportsToEqualPlaces()
     {
         var (csv, again) = (InFolder("places.csv"), InFolder("again.csv"));

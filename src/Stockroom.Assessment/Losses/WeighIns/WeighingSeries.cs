@@ -48,11 +48,11 @@ internal sealed class WeighingSeries
         return new WeighingSeries(kept);
     }
 
-    // Of one day, the order of booking tells where it is known; else what was done by hand came first.
+    // Of one day, the order of booking tells where it is known; else what was done by hand came first, as it does where one entry says both.
     private static bool Between(Draw d, WeighIn before, WeighIn after)
     {
         var since = d.On > before.On || (d.On == before.On && d.Order > 0 && before.Order > 0 && d.Order > before.Order);
-        var until = d.On < after.On || (d.On == after.On && (d.Order == 0 || after.Order == 0 || d.Order < after.Order));
+        var until = d.On < after.On || (d.On == after.On && (d.Order == 0 || after.Order == 0 || d.Order <= after.Order));
         return since && until;
     }
 

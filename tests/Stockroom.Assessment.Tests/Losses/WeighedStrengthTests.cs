@@ -19,7 +19,7 @@ public sealed class WeighedStrengthTests
         var course = new LossCourse(Ammonia, Bench.Facts, network, weighable: true);
         var span = new Span(8 * Span.SecondsPerYear);
         var left = Trajectory.Follow(course).Expected.After(span);
-        var content = StrengthCourse.After(Ammonia.Content, course, span, 1, Ammonia.Amount);
+        var content = Composition.After(Ammonia.Content, course, span, 1, Ammonia.Amount);
         var water = (double)content.PercentOf("water") / 100;
 
         // Water goes far slower than the gas; what is left of the mass is water and gas in the shares found.

@@ -64,7 +64,7 @@ internal sealed class GrossCourse
     public Mass ContentLost(Span since, double factor) => new(OfContent(_times.Expected.Effective(since).Seconds * factor));
 
     /// <summary>What the content is made of a time after the first weighing, where no more than so much went.</summary>
-    public Content ContentAfter(Span since, double factor, Mass mostLost) => StrengthCourse.After(_start, _course, _times.Expected.Effective(since), factor, mostLost);
+    public Content ContentAfter(Span since, double factor, Mass mostLost) => Composition.After(_start, _course, _times.Expected.Effective(since), factor, mostLost);
 
     private CourseTime Content(BandEnd lag) => lag switch { BandEnd.Low => _times.High, BandEnd.High => _times.Low, _ => _times.Expected };
 

@@ -7,7 +7,7 @@ namespace Stockroom.Assessment.Losses.WeighIns;
 /// What a mixture is made of after a time: its volatile part goes ahead of the rest. Stepped by the midpoint over the logarithms of the
 /// masses, a twentieth of the fastest part at a time.
 /// </summary>
-internal static class StrengthCourse
+internal static class Composition
 {
     private const double MostOfAPart = 0.05;
     private const int MostSteps = 200;

@@ -30,10 +30,10 @@ internal static class ForecastBuilder
             Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],
         };
         if (weighed?.Follows == true)
-            return Followed(forecast, weighed.Start, facts, network, weighed);
+            return Followed(forecast, situation, weighed.Start, facts, network, weighed);
         return year.IsKnown
             ? ByPhysics(forecast, situation, facts, network)
-            : forecast with { Strength = StrengthForecasts.Of(situation, facts, on, network, null) };
+            : forecast with { Strength = StrengthForecasts.Of(situation, situation, facts, on, network, null) };
     }
 
     private static Forecast ByPhysics(Forecast forecast, Situation situation, PropertyFacts facts, YearNetwork network)
@@ -49,14 +49,14 @@ internal static class ForecastBuilder
             {
                 LossRate = network.Year.Total,
                 Air = AirForecasts.Of(situation, facts, network.Year.Total),
-                Strength = StrengthForecasts.Of(situation, facts, forecast.On, network, strength, moisture is not null),
+                Strength = StrengthForecasts.Of(situation, situation, facts, forecast.On, network, strength, moisture is not null),
             },
             situation,
             WallLag.Of(situation, network.Year).Times(network.SeasonFrom(situation.AmountOn), network.Year.Total),
             courses);
     }
 
-    private static Forecast Followed(Forecast forecast, Situation start, PropertyFacts facts, YearNetwork network, WeighedForecast weighed)
+    private static Forecast Followed(Forecast forecast, Situation situation, Situation start, PropertyFacts facts, YearNetwork network, WeighedForecast weighed)
     {
         var deciding = DecidingPart.Of(start.Content, facts);
         Band<Trajectory> Scaled(MoistureUptake? taken) =>
@@ -70,7 +70,7 @@ internal static class ForecastBuilder
             {
                 LossRate = weighed.Rate,
                 Air = AirForecasts.Of(start, facts, weighed.Rate),
-                Strength = StrengthForecasts.Of(start, facts, forecast.On, network, strength, moisture is not null),
+                Strength = StrengthForecasts.Of(situation, start, facts, forecast.On, network, strength, moisture is not null),
             },
             start,
             Times(start, network, weighed.Evidence),

@@ -18,31 +18,38 @@ internal static class StrengthForecasts
     private static readonly Fraction Half = new(0.5);
 
     /// <summary>Null where the strength stays, or nothing is known of it.</summary>
-    /// <param name="situation">Its amount is the one the courses start from.</param>
+    /// <param name="situation">With the content as it was filled.</param>
+    /// <param name="start">The same on the day from which the courses are followed, with what the weighings made of its content by then.</param>
     /// <param name="facts">What the tables say.</param>
     /// <param name="on">The day asked for.</param>
     /// <param name="network">The year at its place.</param>
     /// <param name="courses">With their deciding part; null where composition cannot be followed.</param>
     /// <param name="takesUp">True where they count the room's moisture.</param>
-    public static StrengthForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, YearNetwork network, Band<Trajectory>? courses, bool takesUp = false)
+    public static StrengthForecast? Of(Situation situation, Situation start, PropertyFacts facts, DateOnly on, YearNetwork network, Band<Trajectory>? courses, bool takesUp = false)
     {
         if (DecidingPart.Of(situation.Content, facts) is not { } index)
             return null;
         var part = situation.Content.Parts[index];
         var law = facts.Decomposition(part.Substance);
-        var moves = courses is { } c && (IsShifting(c.Low) || IsShifting(c.High)) ? courses : null;
+        var begins = new Fraction((double)(start.Content.Parts[index].Percent / part.Percent));
+        var moves = courses is { } c && (IsShifting(c.Low) || IsShifting(c.High) || Math.Abs(begins.Value - 1) > Shifts) ? courses : null;
         if (law is null && moves is null)
             return null;
         var since = situation.Filled ?? situation.AmountOn;
-        var season = network.SeasonFrom(since);
+        var isWeighed = !ReferenceEquals(start, situation) && moves is not null && start.AmountOn > since;
+        var season = network.SeasonFrom(isWeighed ? start.AmountOn : since);
         var rate = law is null ? default : Rate(situation, facts, part, law);
-        StrengthCourse Course(Trajectory? whole, RateConstant k) => new(whole, season, law, k);
-        var ends = new Band<StrengthCourse>(Course(moves?.Low, rate.Low), Course(moves?.Expected, rate.Expected), Course(moves?.High, rate.High));
+        StrengthOverTime Course(Trajectory? whole, RateConstant k) => new(whole, season, law, k)
+        {
+            Begins = begins,
+            Before = isWeighed ? Span.FromDays(start.AmountOn.DayNumber - since.DayNumber) : default,
+        };
+        var ends = new Band<StrengthOverTime>(Course(moves?.Low, rate.Low), Course(moves?.Expected, rate.Expected), Course(moves?.High, rate.High));
         var elapsed = Span.FromDays(on.DayNumber - since.DayNumber);
         var left = Sorted(ends.Select(e => e.Left(elapsed)));
         var half = When(ends, since, Half);
         var below = BelowUse(situation, facts, part, ends, since);
-        var words = new StrengthWords(situation, facts, part, since, takesUp);
+        var words = new StrengthWords(start, facts, part, since, takesUp) { Begins = begins, IsWeighed = isWeighed };
         return new StrengthForecast(part.Substance.Name, since, left, half.Low, half.Expected, half.High, words.Because(law, moves, below), law?.Provenance ?? words.VapourSource)
         {
             BelowUse = below,
@@ -70,7 +77,7 @@ internal static class StrengthForecasts
         return false;
     }
 
-    private static Reach? BelowUse(Situation situation, PropertyFacts facts, Part part, Band<StrengthCourse> ends, DateOnly since)
+    private static Reach? BelowUse(Situation situation, PropertyFacts facts, Part part, Band<StrengthOverTime> ends, DateOnly since)
     {
         var published = facts.LeastStrength(situation.Content);
         var least = situation.LeastStrength ?? (published?.Substance == part.Substance ? published?.Least : null);
@@ -85,10 +92,10 @@ internal static class StrengthForecasts
     private static Band<Fraction> Sorted(Band<Fraction> x) => new(
         new Fraction(Math.Min(x.Expected.Value, Math.Min(x.Low.Value, x.High.Value))), x.Expected, new Fraction(Math.Max(x.Expected.Value, Math.Max(x.Low.Value, x.High.Value))));
 
-    private static (DateOnly? Low, DateOnly? Expected, DateOnly? High) When(Band<StrengthCourse> ends, DateOnly since, Fraction left)
+    private static (DateOnly? Low, DateOnly? Expected, DateOnly? High) When(Band<StrengthOverTime> ends, DateOnly since, Fraction left)
     {
         var (slow, expected, fast) = (Day(ends.Low), Day(ends.Expected), Day(ends.High));
-        DateOnly? Day(StrengthCourse course) => ForecastBuilder.Date(since, course.TimeTo(left));
+        DateOnly? Day(StrengthOverTime course) => ForecastBuilder.Date(since, course.TimeTo(left));
         DateOnly?[] days = [slow, expected, fast];
         return (days.Min(), expected, days.Contains(null) ? null : days.Max());
     }

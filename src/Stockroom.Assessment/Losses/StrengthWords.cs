@@ -11,6 +11,12 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
     // What leaves is as strong as what stays, to within this share.
     private const double Settled = 0.1;
 
+    /// <summary>Share of the part at which the course begins.</summary>
+    public Fraction Begins { get; init; } = new(1);
+
+    /// <summary>True where the course begins at the last weighing.</summary>
+    public bool IsWeighed { get; init; }
+
     private string Name => part.Substance.Name;
 
     /// <summary>Where the pressure comes from by which the part, or else the water, leaves.</summary>
@@ -36,7 +42,9 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
         if (courses is not { Expected: var course })
             return words;
         words += $"; {Trend(course)}{Moisture()}";
-        if (since < situation.AmountOn)
+        if (IsWeighed)
+            words += $"; by the weighings {(double)part.Percent * Begins.Value:0.##} % on {situation.AmountOn:yyyy-MM-dd}";
+        else if (since < situation.AmountOn)
             words += $"; as if {situation.Amount.Grams:0.##} g had been in it from the start";
         return below is { Low: null } ? $"{words}; never below use: {Never(course, below)}" : words;
     }
@@ -58,7 +66,7 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
     private string Never(Trajectory course, Reach below)
     {
         var end = course.Strength(new Span(course.Last.Seconds));
-        return end.Value >= 1 ? "its strength does not fall"
+        return (Begins * end.Value).Value >= 1 ? "its strength does not fall"
             : Settles(course) ? $"near {Percent(end)} % what leaves is as strong as what stays"
             : course.Last.Kilograms <= 2 * Trajectory.StopAt * course.Start.Kilograms ? $"the vessel is all but empty at {Percent(end)} %"
             : $"it falls no further than {below.Left.Percent:0} % of its strength within 500 years";
@@ -71,5 +79,5 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
         return whole.Rate == 0 || Math.Abs((own.Rate / own.Kilograms / (whole.Rate / whole.Kilograms)) - 1) < Settled;
     }
 
-    private string Percent(Fraction of) => $"{of.Value * (double)part.Percent:0.#}";
+    private string Percent(Fraction of) => $"{Begins.Value * of.Value * (double)part.Percent:0.#}";
 }

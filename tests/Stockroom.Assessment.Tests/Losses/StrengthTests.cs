@@ -125,7 +125,7 @@ public sealed class StrengthTests
             var (whole, half) = (Course(bottle).Expected, Course(bottle, 0.5).Expected);
             return new[] { 0.9, 0.7, 0.5, 0.3 }.All(left =>
             {
-                var (a, b) = (new StrengthCourse(whole, default, null, default).TimeTo(new(left)), new StrengthCourse(half, default, null, default).TimeTo(new(left)));
+                var (a, b) = (new StrengthOverTime(whole, default, null, default).TimeTo(new(left)), new StrengthOverTime(half, default, null, default).TimeTo(new(left)));
                 if ((a ?? b) is not { } then)
                     return true;
                 var near = a is { } one && b is { } two && (Math.Abs((one / two) - 1) < 0.005 || Math.Abs((one - two).Days) < 0.1);
@@ -143,7 +143,7 @@ public sealed class StrengthTests
         var bottle = Open("water", humidity: 1) with { Content = Weak(gas, 0.01m) };
         var rate = Forecast.Of(bottle, Bench.Facts, Bench.Day).LossRate!.Value.Expected.KilogramsPerSecond;
         var half = Course(bottle).Expected;
-        var time = new StrengthCourse(half, default, null, default).TimeTo(new(0.5))!.Value;
+        var time = new StrengthOverTime(half, default, null, default).TimeTo(new(0.5))!.Value;
         Assert.Equal(Math.Log(2) * bottle.Amount.Kilograms * 1e-4 / rate, time.Seconds, 0.01 * time.Seconds);
     }
 
@@ -198,6 +198,21 @@ public sealed class StrengthTests
         Assert.InRange(Days(bottle) / Days(weighed), 2.4, 3.6);
         var (before, after) = (Strength(bottle, 60)!.Left, Strength(weighed, 60)!.Left);
         Assert.True(after.High.Value - after.Low.Value < before.High.Value - before.Low.Value);
+    }
+
+    // On the day of the last weighing it is what the weighings made of the content by then, and it falls on from there: nothing is lost twice.
+    [Fact]
+    public void Strength_Weighed_GoesOnFromTheLastWeighing()
+    {
+        var weighed = Bench.Of("ammonia solution 25%", 200, "ground-joint bottle 250 mL", "ground-glass stopper, dry", 20) with
+        {
+            Weighings = [.. new[] { (0, 410.0), (180, 404), (365, 398.6), (550, 393.8) }.Select(w => new WeighIn(Bench.Day.AddDays(w.Item1), Mass.FromGrams(w.Item2), Mass.FromGrams(0.01)))],
+        };
+        var then = (double)Forecast.Of(weighed, Bench.Facts, Bench.Day.AddDays(550)).Weighed!.Start.Content.PercentOf("ammonia solution");
+        Assert.Equal(then / 25, Strength(weighed, 550)!.Left.Expected.Value, 1e-6);
+        Assert.InRange(Strength(weighed, 275)!.Left.Expected.Value, then / 25, 1);
+        Assert.True(Strength(weighed, 900)!.Left.Expected.Value < then / 25);
+        Assert.Contains($"by the weighings {then:0.##} % on 2027-07-05", Strength(weighed, 900)!.Because, StringComparison.Ordinal);
     }
 
     [Theory]

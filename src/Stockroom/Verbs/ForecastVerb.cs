@@ -173,7 +173,7 @@ internal sealed class ForecastVerb : IVerb
         foreach (var reach in forecast.Reaches)
             to.WriteLine($"{reach.Limit}: {Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
         if (forecast.Strength is { } strength)
-            to.WriteLine($"strength: {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %), half on {Words.Day(strength.HalfExpected)}; {strength.Because}");
+            to.WriteLine($"strength: {strength.Left.Expected.Percent:0} % left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %), half {(strength.HalfExpected is null ? "" : "on ")}{Words.Day(strength.HalfExpected)}; {strength.Because}");
         if (forecast.Strength?.BelowUse is { } below)
             to.WriteLine($"{below.Limit}: {Words.Day(below.Expected)} ({Words.Day(below.Low)} to {Words.Day(below.High)})");
         if (forecast.Cover is { } cover)

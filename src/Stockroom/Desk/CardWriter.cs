@@ -103,6 +103,8 @@ internal static class CardWriter
             yield return new CardLine(reach.Limit, $"{Words.Day(reach.Expected)} ({Words.Day(reach.Low)} to {Words.Day(reach.High)})");
         if (forecast.Strength is { } strength)
             yield return new CardLine("strength", $"{strength.Left.Expected.Percent:0} % of it left ({strength.Left.Low.Percent:0} to {strength.Left.High.Percent:0} %); {strength.Because}");
+        if (forecast.Strength?.BelowUse is { Low: not null } below)
+            yield return new CardLine(below.Limit, $"{Words.Day(below.Expected)} ({Words.Day(below.Low)} to {Words.Day(below.High)})");
         foreach (var path in forecast.Paths.Where(p => p.Share.Value > 0.001))
             yield return new CardLine(path.Path, $"{path.Share.Percent:0} %; {path.Because}{(path.Source is { } source ? $" [{source}]" : "")}");
         if (holding.Seal is { } seal)

@@ -41,7 +41,8 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
             words += $"; {law.Provenance.Locator}{(situation.Temperature < law.HoldsFrom || situation.Temperature > law.HoldsTo ? "; the place's temperature lies outside the range of the law" : "")}";
         if (courses is not { Expected: var course })
             return words;
-        words += $"; {Trend(course)}{Moisture()}";
+        if (course.Deciding is not null)
+            words += $"; {Trend(course)}{Moisture()}";
         if (IsWeighed)
             words += $"; by the weighings {(double)part.Percent * Begins.Value:0.##} % on {situation.AmountOn:yyyy-MM-dd}";
         else if (since < situation.AmountOn)
@@ -75,7 +76,9 @@ internal sealed class StrengthWords(Situation situation, PropertyFacts facts, Pa
     // At the last point part and whole fade in proportion, or nothing moves any more.
     private static bool Settles(Trajectory course)
     {
-        var (whole, own) = (course.Last, course.Deciding!.Last);
+        if (course.Deciding is not { Last: var own })
+            return false;
+        var whole = course.Last;
         return whole.Rate == 0 || Math.Abs((own.Rate / own.Kilograms / (whole.Rate / whole.Kilograms)) - 1) < Settled;
     }
 

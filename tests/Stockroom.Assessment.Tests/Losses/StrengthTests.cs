@@ -51,6 +51,20 @@ public sealed class StrengthTests
         Assert.InRange(above, 20, 26);
     }
 
+    // Weighings may have thinned the content and then leave nothing to follow it by: the strength stays as they left it.
+    [Fact]
+    public void Strength_ThinnedByTheWeighings_WithNoCourseFromThere_IsAsTheyLeftIt()
+    {
+        var filled = Open("ammonia solution 25%");
+        var thinned = filled with { AmountOn = Bench.Day.AddDays(90), Content = filled.Content with { Parts = Weak("ammonia", 20).Parts } };
+        var still = new Trajectory([new Trajectory.Point(0, 0.2, 0)]);
+        var strength = StrengthForecasts.Of(
+            filled, thinned, Bench.Facts, Bench.Day.AddDays(200), YearNetwork.Of(filled, Bench.Facts), new Band<Trajectory>(still, still, still))!;
+        Assert.Equal(0.8, strength.Left.Expected.Value, 6);
+        Assert.Null(strength.HalfLow);
+        Assert.DoesNotContain("leaves", strength.Because, StringComparison.Ordinal);
+    }
+
     // Nitric acid boils unchanged at 68.4 % at 1 atm (CRC Handbook of Chemistry and Physics).
     [Fact]
     public void NitricAcid_WeakerAndStronger_GoTowardsTheConstantBoilingAcid()

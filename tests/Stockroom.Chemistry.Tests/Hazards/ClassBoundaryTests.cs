@@ -41,6 +41,34 @@ public sealed class ClassBoundaryTests
         Assert.All(limits, l => Assert.Contains((l.Ingredient, l.FromPercent), tried));
     }
 
+    // CLP Annex I Tables 3.2.4 and 3.3.4: an ingredient of extreme pH counts from 1 % on.
+    [Theory]
+    [InlineData(0.99, 1.0, "")]
+    [InlineData(1.0, 1.0, "Skin Corr. 1")]
+    [InlineData(1.0, 2.0, "Skin Corr. 1")]
+    [InlineData(1.0, 2.01, "")]
+    [InlineData(1.0, 11.5, "Skin Corr. 1")]
+    [InlineData(1.0, 11.49, "")]
+    public void IngredientOfExtremePh_CountsFromOnePercent(double percent, double ph, string categories)
+    {
+        var profile = new HazardProfile { Name = "A", Knowledge = HazardKnowledge.NotClassified, Ph = (decimal)ph };
+        Assert.Equal(categories, string.Join(", ", Given.Names(Given.Classified(Given.Mixture(new Ingredient(profile, (decimal)percent, MatterState.Liquid))))));
+    }
+
+    // Annex VI states estimates for "over 25 %" and "up to 50 %": the one is not in it, the other is.
+    [Theory]
+    [InlineData(25, false)]
+    [InlineData(25.01, true)]
+    [InlineData(50, true)]
+    [InlineData(50.01, false)]
+    public void Estimate_OfARange_HoldsOverItsFootAndUpToItsHead(double percent, bool holds)
+    {
+        var estimate = new AcuteToxicityEstimate(ExposureRoutes.Words["oral"], 500, new("stated by the test", "-", "2026"), 25, 50);
+        Assert.Equal(holds, estimate.HoldsAt((decimal)percent));
+        Assert.Equal(percent > 25, (estimate with { UpToPercent = null }).HoldsAt((decimal)percent));
+        Assert.Equal(percent <= 50, (estimate with { OverPercent = null }).HoldsAt((decimal)percent));
+    }
+
     private static string Judged(TableRow row, decimal value)
     {
         var hazard = HazardClasses.All.Single(c => c.Name == row.Text("hazard_class"));

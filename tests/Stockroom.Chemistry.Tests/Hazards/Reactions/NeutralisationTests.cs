@@ -61,6 +61,43 @@ public sealed class NeutralisationTests
     public void AcidWithHydroxide_Heat_IsSaid() =>
         Assert.Contains(Classify("hydrochloric acid=10; sodium hydroxide=10").Notes, n => n.Contains("about 14 kJ", StringComparison.Ordinal) && n.Contains("33 degrees", StringComparison.Ordinal));
 
+    // 13.2 kJ or so for 100 g of dilute acid warm it by 31 K, which boils it if it is hot; 1 % of each by 3 K.
+    [Theory]
+    [InlineData("hydrochloric acid=10; sodium hydroxide=10", true)]
+    [InlineData("hydrochloric acid=1; sodium hydroxide=1", false)]
+    public void AcidWithHydroxide_ThatWouldSpit_IsWarnedOf(string parts, bool spits) =>
+        Assert.Equal(spits, Classify(parts).Notes.Any(n => n.Contains("spit or boil", StringComparison.Ordinal)));
+
+    // 0.01 % of either gives off 0.014 kJ, a thirtieth of a kelvin.
+    [Fact]
+    public void AcidWithHydroxide_InTraces_GivesNoHeatWorthSaying() =>
+        Assert.DoesNotContain(Classify("hydrochloric acid=0.01; sodium hydroxide=0.01").Notes, n => n.Contains("gives off", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("hydrochloric acid=10; sodium hydroxide=10", "hydrochloric acid is left over")]
+    [InlineData("sulfuric acid=10; sodium hydroxide=5", "sulfuric acid is left over (counted as the acid itself, not as its acid salt: the stricter side)")]
+    [InlineData("sulfuric acid=5; sodium hydroxide=10", "sodium hydroxide is left over")]
+    [InlineData("hydrochloric acid=3; calcium hydroxide=4", "calcium hydroxide is left over")]
+    [InlineData("sulfuric acid=10; sodium carbonate=15", "sodium carbonate is left over (counted as the carbonate itself: the stricter side)")]
+    [InlineData("hydrochloric acid=10; sodium carbonate=1", "hydrochloric acid is left over")]
+    [InlineData("iodine=1; sodium thiosulfate pentahydrate=5", "sodium thiosulfate pentahydrate is left over")]
+    [InlineData("iodine=5; sodium thiosulfate pentahydrate=1", "iodine is left over")]
+    public void Reaction_SaysWhatIsLeftOver(string parts, string says) =>
+        Assert.EndsWith($"; {says}", Classify(parts).Notes.Single(n => n.StartsWith("ingredients would react: ", StringComparison.Ordinal)), StringComparison.Ordinal);
+
+    // Charges of 2 and 2 pair one to one, 1 and 2 two to one: BaSO4, CaCl2, Na2SO4.
+    [Theory]
+    [InlineData("sulfuric acid=1; barium hydroxide octahydrate=1", "barium sulfate")]
+    [InlineData("hydrochloric acid=1; calcium hydroxide=1", "calcium chloride")]
+    [InlineData("sulfuric acid=1; sodium hydroxide=1", "sodium sulfate")]
+    public void Salt_IsNamedByItsIons(string parts, string salt) =>
+        Assert.Contains(Classify(parts).Notes, n => n.Contains($"neutralise each other to {salt}", StringComparison.Ordinal));
+
+    // Thiosulfate falls apart in acid before it meets the iodine: common practice.
+    [Fact]
+    public void IodineWithThiosulfate_InAcid_IsNotComputed() =>
+        Assert.DoesNotContain(Classify("iodine=1; sodium thiosulfate pentahydrate=5; hydrochloric acid=5").Notes, n => n.Contains("sodium tetrathionate", StringComparison.Ordinal));
+
     // Iodometry: 1/253.8 = 0.00394 mol I2 use 0.00788 mol = 1.956 g of Na2S2O3.5H2O; 3.044 g of 5 are left, and 1.181 g NaI form.
     [Fact]
     public void IodineWithThiosulfate_IsUsedUp()

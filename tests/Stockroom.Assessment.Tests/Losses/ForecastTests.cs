@@ -40,12 +40,15 @@ public sealed class ForecastTests
         Assert.Contains(acid.Warnings, w => w.StartsWith("through the wall: hydrogen chloride not counted", StringComparison.Ordinal));
     }
 
-    // A salt leaves no solution as vapour: common practice.
-    [Fact]
-    public void Forecast_SolutionOfASaltInPlastic_IsWhole()
+    // Neither a salt nor phosphoric acid leaves its solution as vapour: common practice.
+    [Theory]
+    [InlineData("sodium hypochlorite 12%")]
+    [InlineData("phosphoric acid 85%")]
+    [InlineData("sodium hydroxide 10%")]
+    public void Forecast_SolutionOfWhatIsNotVolatile_InPlastic_IsWhole(string content)
     {
-        var bleach = Forecast.Of(Bench.Of("sodium hypochlorite 12%", 250, "HDPE bottle 250 mL", "HDPE screw cap"), Bench.Facts, Bench.Day);
-        Assert.True(bleach.IsComplete, string.Join("; ", bleach.Warnings));
+        var bottle = Forecast.Of(Bench.Of(content, 250, "HDPE bottle 250 mL", "HDPE screw cap"), Bench.Facts, Bench.Day);
+        Assert.True(bottle.IsComplete, string.Join("; ", bottle.Warnings));
     }
 
     [Fact]

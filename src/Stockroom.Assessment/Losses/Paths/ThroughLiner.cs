@@ -22,6 +22,6 @@ public sealed class ThroughLiner : ILossPath
         }
 
         return PathLoss.Through(
-            PathRole.Leak, finding.Leaves, finding.NotListed, () => WallPermeation.Lags(state, liner, thickness), () => $"{thickness.Millimetres:0.##} mm of {liner} over a {state.Vessel.NeckBore.Millimetres:0.#} mm mouth", finding.Source);
+            PathRole.Leak, finding.Leaves, finding.Volatile, () => WallPermeation.Lags(state, liner, thickness), () => $"{thickness.Millimetres:0.##} mm of {liner} over a {state.Vessel.NeckBore.Millimetres:0.#} mm mouth", finding.Source);
     }
 }

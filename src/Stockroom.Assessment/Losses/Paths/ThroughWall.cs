@@ -29,7 +29,7 @@ public sealed class ThroughWall : ILossPath
         return PathLoss.Through(
             PathRole.Direct,
             finding.Leaves,
-            finding.NotListed,
+            finding.Volatile,
             () => WallPermeation.Lags(state, state.Vessel.Material, state.Vessel.Wall),
             () => $"{state.Vessel.Wall.Millimetres:0.##} mm of {state.Vessel.Material} over {state.Vessel.Wetted.SquareCentimetres:0} cm2",
             finding.Source ?? new Provenance("Geankoplis, Transport Processes and Unit Operations, 3rd ed.", "section 6.5", "1993"));

@@ -10,12 +10,14 @@ internal static class WallPermeation
     // Below this pressure a part that the tables do not list for the material is left out without a word.
     private const double NegligiblePascals = 0.1;
 
-    internal sealed record Finding(IReadOnlyList<Leaving> Leaves, IReadOnlyList<string> NotListed, Provenance? Source);
+    /// <summary>What passes, what is not in the tables though it might pass, and which of that is known to be volatile.</summary>
+    internal sealed record Finding(IReadOnlyList<Leaving> Leaves, IReadOnlyList<string> NotListed, IReadOnlyList<string> Volatile, Provenance? Source);
 
     public static Finding Through(LossState state, string material, Area area, Length thickness)
     {
         var leaves = new List<Leaving>();
         var missing = new List<string>();
+        var isVolatile = new List<string>();
         Provenance? source = null;
         foreach (var v in state.Vapour)
         {
@@ -25,6 +27,8 @@ internal static class WallPermeation
             {
                 if (pressure.Pascals > NegligiblePascals || (!v.Pressure.IsKnown && !state.IsGas && Involatile.Reason(state) is null && !Involatile.IsIonic(v.Part) && v.Part.State != Chemistry.Catalogue.MatterState.Solid))
                     missing.Add(v.Gas.Name);
+                if (pressure.Pascals > NegligiblePascals)
+                    isVolatile.Add(v.Gas.Name);
                 continue;
             }
 
@@ -34,7 +38,7 @@ internal static class WallPermeation
             leaves.Add(new Leaving(v.Part, row.Gas is { } gas ? OfGas(state, v, gas, pressure, area, thickness, warm) : OfContact(state, v, row.Contact!.Value, area, thickness, warm)));
         }
 
-        return new Finding(leaves, missing, source);
+        return new Finding(leaves, missing, isVolatile, source);
     }
 
     /// <summary>How long the sheet takes until it lets each part through as it will.</summary>

@@ -1,0 +1,105 @@
+using Stockroom.Book.Places;
+using Stockroom.Chemistry.Quantities;
+
+namespace Stockroom.Assessment.Tests.Losses.Recorded;
+
+/// <summary>Bottles of many kinds, with and without weighings, each asked some days on.</summary>
+internal static class RecordedCases
+{
+    private static readonly string[] Contents =
+    [
+        "bromine", "acetone", "n-hexane", "diethyl ether", "iodine", "mercury", "water", "sulfuric acid 98%", "nitric acid 65%", "hydrochloric acid 37%", "ammonia solution 25%",
+        "hydrogen peroxide 30%", "sodium hypochlorite 12%", "hydrofluoric acid 48%", "acetic acid", "ethanol 70%", "formalin", "naphthalene", "sodium", "phosphorus (white)",
+        "calcium chloride", "gallium", "caesium", "uranyl nitrate 2%", "radium bromide", "thorium dioxide", "sodium chloride",
+    ];
+
+    private static readonly (string Vessel, string Closure)[] Vessels =
+    [
+        ("glass reagent bottle 250 mL", "plain polypropylene screw cap"), ("ground-joint bottle 250 mL", "ground-glass stopper, dry"), ("HDPE bottle 250 mL", "HDPE screw cap"),
+        ("amber glass bottle 250 mL", "screw cap, PTFE-faced liner"), ("LDPE bottle 250 mL", "vented cap"),
+    ];
+
+    public static IEnumerable<(string Name, Situation Situation, int Days)> All =>
+    [
+        .. Contents.SelectMany((c, i) => Vessels.Where((_, j) => j == i % Vessels.Length || j == (i + 2) % Vessels.Length).Select(v => ($"{c}, {v.Vessel}, {v.Closure}", Stocked(c, v, i), 400))),
+        .. Covered(), .. Packed(), .. Gases(), .. Weighed(), .. Aired(), .. Odd(),
+    ];
+
+    private static Situation Stocked(string content, (string Vessel, string Closure) ware, int i) => Bench.Of(content, 120, ware.Vessel, ware.Closure, 18 + (i % 3)) with
+    {
+        DailySwing = new TemperatureChange(i % 4 * 2), SeasonalSwing = new TemperatureChange(i % 5 * 3), WarmestMonth = 1 + (i % 12), Humidity = new Fraction(0.3 + (0.1 * (i % 5))),
+        Light = (PlaceLight)(i % 3), InVesselSince = i % 2 == 0 ? Bench.Day : null,
+    };
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Covered()
+    {
+        foreach (var (content, cover, depth) in ((string, string, double)[])[("bromine", "sulfuric acid 98%", 10), ("bromine", "water", 20), ("phosphorus (white)", "water", 30), ("sodium", "paraffin oil", 15), ("potassium", "argon", 0), ("mercury", "water", 10)])
+        {
+            var bare = Bench.Of(content, 60, "ground-joint bottle 100 mL", "ground-glass stopper, dry", 21, cover, depth) with { DailySwing = new TemperatureChange(4), SeasonalSwing = new TemperatureChange(8) };
+            yield return ($"{content} under {cover}", bare, 300);
+            yield return ($"{content} under {cover}, open", bare with { Closure = Bench.Ware.FindClosure("none")! }, 30);
+            yield return ($"{content} under {cover}, depths read", bare with { CoverDepths = [Depth(0, depth), Depth(100, depth * 0.8), Depth(200, depth * 0.65)] }, 300);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Packed()
+    {
+        foreach (var packing in (string[])["can with absorbent", "capped tube", "zip bag", "foil bag", "a wooden box"])
+        {
+            yield return ($"bromine in a {packing}", Bench.Of("bromine", 60, "ground-joint bottle 100 mL", "ground-glass stopper, dry", 21) with { OuterPacking = packing, DailySwing = new TemperatureChange(4) }, 300);
+            yield return ($"acetone in plastic in a {packing}", Bench.Of("acetone", 150, "HDPE bottle 250 mL", "HDPE screw cap", 21) with { OuterPacking = packing, InVesselSince = Bench.Day }, 300);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Gases()
+    {
+        foreach (var (gas, grams) in ((string, double)[])[("helium", 0.002), ("hydrogen", 0.0005), ("chlorine", 0.02), ("argon", 0.02), ("radon", 1e-9)])
+        {
+            yield return ($"{gas} sealed", Bench.Of(gas, grams, "glass ampoule 10 mL", "flame seal", 20), 3650);
+            yield return ($"{gas} under a septum", Bench.Of(gas, grams, "glass vial 20 mL", "crimp cap, butyl rubber", 20), 100);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Weighed()
+    {
+        foreach (var (content, vessel, closure) in ((string, string, string)[])[("n-hexane", "ground-joint bottle 500 mL", "ground-glass stopper, dry"), ("ammonia solution 25%", "HDPE bottle 500 mL", "HDPE screw cap"), ("iodine", "amber glass bottle 250 mL", "plain polypropylene screw cap"), ("sodium chloride", "glass jar 500 mL", "loose cap")])
+        {
+            var bottle = Bench.Of(content, 260, vessel, closure, 19) with { SeasonalSwing = new TemperatureChange(6), DailySwing = new TemperatureChange(3) };
+            yield return ($"{content}, two weighings", bottle with { Weighings = Falling(2, 4) }, 400);
+            yield return ($"{content}, ten weighings", bottle with { Weighings = Falling(10, 4) }, 400);
+            yield return ($"{content}, no loss seen", bottle with { Weighings = Falling(5, 0) }, 400);
+            yield return ($"{content}, mass rises", bottle with { Weighings = Falling(5, -3) }, 400);
+            yield return ($"{content}, begins to leak", bottle with { Weighings = [.. Falling(4, 1), Weighing(300, 496.5), Weighing(360, 489)] }, 400);
+            yield return ($"{content}, drawn from between", bottle with { Weighings = [.. Falling(3, 4), Weighing(260, 440), Weighing(340, 439)], Draws = [new Draw(Bench.Day.AddDays(200), Mass.FromGrams(55)) { Order = 300 }], Amount = Mass.FromGrams(205) }, 400);
+            yield return ($"{content}, coarse balance", bottle with { Weighings = [.. Falling(6, 4).Select(w => w with { Readability = Mass.FromGrams(1), Calibration = Mass.FromGrams(1), At = null, Air = null })] }, 400);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Aired()
+    {
+        var cabinet = new AirSpace(new Volume(0.4), new RateConstant(0.5 / 3600));
+        var room = new AirSpace(new Volume(40), new RateConstant(0.7 / 3600)) { Mixing = new Fraction(0.5) };
+        foreach (var (content, grams) in ((string, double)[])[("bromine", 60), ("acetone", 150), ("hydrochloric acid 37%", 200), ("radium bromide", 1e-3), ("mercury", 500)])
+        {
+            yield return ($"{content} in the air of a cabinet", Bench.Of(content, grams, "glass reagent bottle 250 mL", "loose cap", 22) with { Air = cabinet, RoomAir = room }, 30);
+            yield return ($"{content} in the air of a room", Bench.Of(content, grams, "glass reagent bottle 250 mL", "vented cap", 22) with { Air = room }, 30);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Odd()
+    {
+        yield return ("water overfull", Bench.Of("water", 400, "glass reagent bottle 250 mL", "none", 20), 10);
+        yield return ("acetone hot", Bench.Of("acetone", 100, "glass reagent bottle 250 mL", "loose cap", 54), 10);
+        yield return ("acetaldehyde boils", Bench.Of("acetaldehyde", 100, "glass reagent bottle 250 mL", "loose cap", 25), 10);
+        yield return ("acetic acid freezes", Bench.Of("acetic acid", 100, "glass reagent bottle 250 mL", "loose cap", 14) with { SeasonalSwing = new TemperatureChange(12) }, 100);
+        yield return ("bleach with a keeper's limit", Bench.Of("sodium hypochlorite 12%", 200, "HDPE bottle 250 mL", "vented cap", 20) with { LeastStrength = new Fraction(0.1), Filled = Bench.Day.AddDays(-60) }, 30);
+        yield return ("unknown vapour", Bench.Of("ethylene glycol", 100, "HDPE bottle 250 mL", "HDPE screw cap", 20), 100);
+    }
+
+    private static DepthReading Depth(int day, double millimetres) => new(Bench.Day.AddDays(day), Length.FromMillimetres(millimetres));
+
+    private static WeighIn Weighing(int day, double grams) => new(Bench.Day.AddDays(day), Mass.FromGrams(grams), Mass.FromGrams(0.01)) { At = Temperature.FromCelsius(20), Air = new Pressure(101_000), Order = day };
+
+    private static WeighIn[] Falling(int count, double gramsAYear) =>
+        [.. Enumerable.Range(0, count).Select(i => Weighing(i * 36, 500 - (gramsAYear * i * 36 / 365.25)))];
+}

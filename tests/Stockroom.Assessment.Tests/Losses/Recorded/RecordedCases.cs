@@ -22,7 +22,7 @@ internal static class RecordedCases
     public static IEnumerable<(string Name, Situation Situation, int Days)> All =>
     [
         .. Contents.SelectMany((c, i) => Vessels.Where((_, j) => j == i % Vessels.Length || j == (i + 2) % Vessels.Length).Select(v => ($"{c}, {v.Vessel}, {v.Closure}", Stocked(c, v, i), 400))),
-        .. Covered(), .. Packed(), .. Gases(), .. Weighed(), .. Aired(), .. Odd(),
+        .. Covered(), .. Packed(), .. Gases(), .. Weighed(), .. Aired(), .. Odd(), .. Filled(), .. Strengths(), .. Places(), .. Balances(),
     ];
 
     private static Situation Stocked(string content, (string Vessel, string Closure) ware, int i) => Bench.Of(content, 120, ware.Vessel, ware.Closure, 18 + (i % 3)) with
@@ -94,6 +94,69 @@ internal static class RecordedCases
         yield return ("acetic acid freezes", Bench.Of("acetic acid", 100, "glass reagent bottle 250 mL", "loose cap", 14) with { SeasonalSwing = new TemperatureChange(12) }, 100);
         yield return ("bleach with a keeper's limit", Bench.Of("sodium hypochlorite 12%", 200, "HDPE bottle 250 mL", "vented cap", 20) with { LeastStrength = new Fraction(0.1), Filled = Bench.Day.AddDays(-60) }, 30);
         yield return ("unknown vapour", Bench.Of("ethylene glycol", 100, "HDPE bottle 250 mL", "HDPE screw cap", 20), 100);
+    }
+
+    // Asked while walls and liners are still filling, and of a vessel whose first day nobody knows.
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Filled()
+    {
+        foreach (var days in (int[])[0, 3, 15, 60, 400])
+        {
+            var plastic = Bench.Of("acetone", 150, "LDPE bottle 250 mL", "HDPE screw cap", 21) with { SeasonalSwing = new TemperatureChange(10), WarmestMonth = 2 };
+            yield return ("acetone in plastic, filled then", plastic with { InVesselSince = Bench.Day }, days);
+            yield return ("acetone in plastic, filled before", plastic with { InVesselSince = Bench.Day.AddDays(-20) }, days);
+            yield return ("acetone in plastic, nobody knows since when", plastic with { InVesselSince = null }, days);
+        }
+
+        yield return ("acetone in plastic, filled and weighed", Bench.Of("acetone", 150, "LDPE bottle 250 mL", "HDPE screw cap", 21) with { InVesselSince = Bench.Day, Weighings = [Weighing(0, 220), Weighing(10, 219.9), Weighing(30, 219.2), Weighing(60, 217.9)] }, 100);
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Strengths()
+    {
+        foreach (var (content, least) in ((string, double)[])[("hydrochloric acid 37%", 0.30), ("hydrochloric acid 37%", 0.10), ("hydrochloric acid 10%", 0.05), ("ammonia solution 25%", 0.20), ("nitric acid 65%", 0.6), ("hydrogen peroxide 3%", 0.025), ("chlorine water", 0.002), ("ethanol 96%", 0.9), ("sulfuric acid 98%", 0.96), ("hydrofluoric acid 48%", 0.2)])
+        {
+            foreach (var closure in (string[])["loose cap", "screw cap, PTFE-faced liner", "none"])
+                yield return ($"{content} under {closure} down to {least}", Bench.Of(content, 200, "glass reagent bottle 250 mL", closure, 20) with { LeastStrength = new Fraction(least), Humidity = new Fraction(0.4), DailySwing = new TemperatureChange(2) }, 200);
+            var acid = Bench.Of(content, 200, "glass reagent bottle 250 mL", "loose cap", 20) with { LeastStrength = new Fraction(least) };
+            yield return ($"{content}, weighed", acid with { Weighings = [Weighing(0, 400), Weighing(60, 396), Weighing(120, 392.5)] }, 200);
+            yield return ($"{content}, filled long ago", acid with { Filled = Bench.Day.AddDays(-500) }, 100);
+        }
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Places()
+    {
+        foreach (var content in (string[])["gallium", "phosphorus (white)", "acetic acid", "formalin", "sulfuric acid 98%", "caesium", "water", "benzene"])
+        {
+            var bottle = Bench.Of(content, 100, "glass reagent bottle 250 mL", "screw cap, PTFE-faced liner", 15) with { SeasonalSwing = new TemperatureChange(14), DailySwing = new TemperatureChange(5) };
+            yield return ($"{content} in a cold place", bottle with { Coldest = Temperature.FromCelsius(-12) }, 100);
+            yield return ($"{content} in a hot place", bottle with { Warmest = Temperature.FromCelsius(45), Light = PlaceLight.Window, Humidity = new Fraction(0.9) }, 100);
+        }
+
+        foreach (var content in (string[])["sodium hydroxide", "calcium chloride", "phosphorus pentoxide", "potassium", "lithium aluminium hydride", "sulfuric acid 98%", "aluminium chloride"])
+        {
+            foreach (var closure in (string[])["screw cap, polyethylene cone liner", "loose cap", "cork"])
+                yield return ($"{content} under {closure}", Bench.Of(content, 100, "glass jar 250 mL", closure, 20) with { Humidity = new Fraction(0.6), DailySwing = new TemperatureChange(4), OuterPacking = closure == "cork" ? "foil bag" : null }, 300);
+            yield return ($"{content}, weighed and gaining", Bench.Of(content, 100, "glass jar 250 mL", "loose cap", 20) with { Weighings = [Weighing(0, 300), Weighing(50, 301), Weighing(100, 302.2)] }, 300);
+        }
+
+        yield return ("bromine under acid, flat mass", Bench.Of("bromine", 60, "ground-joint bottle 100 mL", "ground-glass stopper, dry", 20, "sulfuric acid 98%") with { Weighings = [Weighing(0, 300), Weighing(90, 300), Weighing(180, 300.01), Weighing(270, 300)] }, 300);
+        yield return ("water over phosphorus, weighed", Bench.Of("phosphorus (white)", 30, "glass reagent bottle 100 mL", "loose cap", 20, "water", 30) with { Weighings = [Weighing(0, 300), Weighing(90, 297), Weighing(180, 294.2)], CoverDepths = [Depth(0, 30), Depth(90, 29)] }, 300);
+        yield return ("water over phosphorus, topped up", Bench.Of("phosphorus (white)", 30, "glass reagent bottle 100 mL", "loose cap", 20, "water", 30) with { CoverDepths = [Depth(0, 30), Depth(90, 20), Depth(91, 30), Depth(180, 24)] }, 300);
+    }
+
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Balances()
+    {
+        var bottle = Bench.Of("acetone", 150, "glass reagent bottle 250 mL", "screw cap, PTFE-faced liner", 20) with { SeasonalSwing = new TemperatureChange(8), DailySwing = new TemperatureChange(3) };
+        yield return ("acetone, air not read", bottle with { Weighings = [.. Falling(5, 3).Select(w => w with { At = null, Air = null })] }, 300);
+        yield return ("acetone, air of other days", bottle with { Weighings = [.. Falling(5, 3).Select((w, i) => w with { At = Temperature.FromCelsius(15 + (4 * i)), Air = new Pressure(97_000 + (1500 * i)), Calibration = Mass.FromGrams(0.002) })] }, 300);
+        yield return ("acetone, three on one day", bottle with { Weighings = [Weighing(0, 400), Weighing(100, 399.1), Weighing(100, 399.12) with { Order = 101 }, Weighing(100, 399.08) with { Order = 102 }] }, 300);
+        yield return ("acetone, one weighing", bottle with { Weighings = [Weighing(50, 400)] }, 300);
+        yield return ("acetone, drawn, amount not known", bottle with { Weighings = [Weighing(0, 400), Weighing(50, 399.6), Weighing(100, 350), Weighing(200, 349)], Draws = [new Draw(Bench.Day.AddDays(70), null) { Order = 75 }] }, 300);
+        yield return ("acetone, a step nobody booked", bottle with { Weighings = [Weighing(0, 400), Weighing(50, 399.6), Weighing(100, 399.2), Weighing(150, 379), Weighing(200, 378.6), Weighing(250, 378.2)] }, 300);
+        yield return ("acetone, a slip of the pen", bottle with { Weighings = [Weighing(0, 400), Weighing(50, 399.6), Weighing(100, 499.2), Weighing(150, 398.8), Weighing(200, 398.4)] }, 300);
+        yield return ("acetone, leaks from the start", bottle with { Weighings = [Weighing(0, 400), Weighing(20, 390), Weighing(40, 380.5)] }, 60);
+        yield return ("acetone, hardly any loss", bottle with { Weighings = [Weighing(0, 400), Weighing(200, 399.99)] }, 300);
+        yield return ("acetone, weighed before it was known", bottle with { AmountOn = Bench.Day.AddDays(120), Weighings = [Weighing(0, 400), Weighing(60, 399.5), Weighing(180, 398.6)] }, 300);
+        yield return ("acetone sealed, weighed", Bench.Of("acetone", 4, "glass ampoule 10 mL", "flame seal", 20) with { Weighings = [Weighing(0, 12), Weighing(200, 12), Weighing(400, 11.8)] }, 500);
     }
 
     private static DepthReading Depth(int day, double millimetres) => new(Bench.Day.AddDays(day), Length.FromMillimetres(millimetres));

@@ -1,26 +1,33 @@
-"""Adds up a mutation report: mutation.py LEAST NAME REPORT FOLDER TESTS
+"""Adds up a mutation report: mutation.py LEAST NAME REPORT FOLDER TESTS [WHICH...]
 
 The run keeps one process for many mutants, so that what is read once (tables, static fields) never sees a later mutant. Every
 mutant that lived or was not reached is therefore tried once more in a process of its own: FOLDER holds the mutated build,
-TESTS its test program. One that no test reaches counts as not killed, unless that kills it.
+TESTS its test program, each WHICH a choice of its tests, the next one tried where the one before kills nothing (none: all
+tests at once). A mutant that no test reaches counts as not killed, unless that kills it.
 """
 import collections
 import concurrent.futures
 import json
 import os
+import shlex
 import subprocess
 import sys
 
 least, name, report, folder, tests = float(sys.argv[1]), sys.argv[2], sys.argv[3], sys.argv[4], sys.argv[5]
+choices = [shlex.split(which) for which in sys.argv[6:]] or [[]]
 alone = int(os.environ.get("STOCKROOM_MUTANTS_AT_ONCE", "2"))
 slowest_seconds = 300
 
 
 def dies(mutant):
     """True where a test fails, or hangs, with this mutant alone."""
+    return any(fails(mutant, which) for which in choices)
+
+
+def fails(mutant, which):
     chosen = dict(os.environ, STRYKER_MUTANT_ID_CONTROL_VAR="STOCKROOM_MUTANT", STOCKROOM_MUTANT=mutant)
     try:
-        run = subprocess.run(["dotnet", tests, "-stopOnFail"], cwd=folder, env=chosen, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, timeout=slowest_seconds)
+        run = subprocess.run(["dotnet", tests, "-stopOnFail", *which], cwd=folder, env=chosen, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, timeout=slowest_seconds)
     except subprocess.TimeoutExpired:
         return True
     return run.returncode != 0

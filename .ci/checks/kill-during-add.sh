@@ -15,6 +15,8 @@ export STOCKROOM_BOOK="$book"
 stockroom place add store --kind room --id store >/dev/null 2>"$work/made" || fail "no book could be made: $(cat "$work/made")"
 : >"$work/acknowledged"
 for round in $(seq "$kills"); do
+  # The last round's answers go first: the shell opens the new file only once the pipe has a writer.
+  rm -f "$work/out"
   mkfifo "$work/lines"
   (n=0; while [ $n -lt 20000 ]; do n=$((n + 1)); echo "acetone --place store --amount \"$n g\" --note \"round $round, line $n\""; done) >"$work/lines" 2>/dev/null &
   feeder=$!
@@ -39,7 +41,8 @@ for round in $(seq "$kills"); do
 done
 
 stockroom ledger --json >"$work/ledger" || fail "the ledger cannot be read"
-grep -o '"id": "[0-9A-Z]*"' "$work/ledger" | sed 's/.*"\([0-9A-Z]*\)"/\1/' | sort -u >"$work/booked"
+grep -o '"id": "[0-9A-Z]*"' "$work/ledger" | sed 's/.*"\([0-9A-Z]*\)"/\1/' | sort >"$work/booked"
+[ -z "$(uniq -d "$work/booked")" ] || fail "an id was booked twice: $(uniq -d "$work/booked" | head -n 3)"
 sort "$work/acknowledged" >"$work/promised"
 [ -z "$(uniq -d "$work/promised")" ] || fail "an id was acknowledged twice: $(uniq -d "$work/promised" | head -n 3)"
 lost=$(comm -23 "$work/promised" "$work/booked")

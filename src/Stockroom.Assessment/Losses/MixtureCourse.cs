@@ -3,8 +3,8 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>
 /// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
 /// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
-/// lies below four ten-thousandths of the mass, and of the deciding part's own until that is spent. Source: Bogacki, Shampine, Appl. Math.
-/// Lett. 2 (1989) 321.
+/// lies below four ten-thousandths of the mass, of the deciding part's own until that is spent, and of what a part that grows has come to.
+/// Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
 /// </summary>
 internal sealed class MixtureCourse
 {
@@ -21,7 +21,7 @@ internal sealed class MixtureCourse
     private const double Strained = 0.05;
 
     // Share of its mass at which the deciding part is spent, and how it goes on no matter.
-    private const double Spent = 0.02;
+    private const double Spent = 0.005;
 
     private readonly LossCourse _course;
     private readonly BandEnd _end;
@@ -71,15 +71,28 @@ internal sealed class MixtureCourse
             var after = Slope(next, k4);
             for (var i = 0; i < n; i++)
                 second[i] = u[i] + (dt * ((7.0 / 24 * k1[i]) + (0.25 * k2[i]) + (1.0 / 3 * k3[i]) + (0.125 * k4[i])));
-            var ofWhole = Error(next, second) / mass;
-            var error = Math.Max(ofWhole, ErrorOfDeciding(u, next, second));
+            var ofWhole = Error(u, next, second) / mass;
+            var error = Math.Max(ofWhole, ErrorOfOneAlone(u, k1, next, second));
             if (error <= tolerance)
             {
+                var taken = new CourseStep(t, dt, _deciding) { From = u, FromSlope = k1, To = next, ToSlope = k4 };
+                var end = new Trajectory.Point(t + dt, Total(next), _net);
+                if (end.Kilograms < Trajectory.StopAt * start)
+                {
+                    // The course ends there, wherever the step does.
+                    var (last, ofDeciding) = taken.Reaches(Trajectory.StopAt * start);
+                    taken.Fill(tolerance, points, last, deciding);
+                    points.Add(last);
+                    deciding?.Add(ofDeciding);
+                    break;
+                }
+
+                taken.Fill(tolerance, points, end, deciding);
                 (u, next) = (next, u);
                 (k1, k4) = (k4, k1);
                 t += dt;
-                (mass, rate) = (Total(u), after);
-                points.Add(new Trajectory.Point(t, mass, _net));
+                (mass, rate) = (end.Kilograms, after);
+                points.Add(end);
                 if (_deciding is { } part)
                     deciding!.Add(Deciding(part, t, u, k1));
                 stalled = rate < Slowed * first && rate * dt < Still * start && ofWhole > Strained * tolerance ? stalled + 1 : 0;
@@ -132,15 +145,25 @@ internal sealed class MixtureCourse
         return sum;
     }
 
-    // Logarithms apart are relative errors.
-    private double ErrorOfDeciding(double[] u, double[] next, double[] second) =>
-        _deciding is { } i && Math.Exp(u[i]) > Spent * _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100 ? Math.Abs(next[i] - second[i]) : 0;
-
-    private static double Error(double[] a, double[] b)
+    // Logarithms apart are relative errors, of what is halfway through the step: a part may be gone at its end.
+    private static double Error(double[] from, double[] a, double[] b)
     {
         var sum = 0.0;
         for (var i = 0; i < a.Length; i++)
-            sum += Math.Abs(Math.Exp(a[i]) - Math.Exp(b[i]));
+            sum += Math.Min(Math.Abs(a[i] - b[i]), 1) * Math.Exp((from[i] + a[i]) / 2);
         return sum;
+    }
+
+    // The deciding part until it is spent, and a little water that comes to much: the strength hangs on either from the start.
+    private double ErrorOfOneAlone(double[] from, double[] slope, double[] next, double[] second)
+    {
+        var worst = 0.0;
+        for (var i = 0; i < from.Length; i++)
+        {
+            if (slope[i] > 0 || (i == _deciding && Math.Exp(from[i]) > Spent * _course.Start.Kilograms * (double)_course.Parts[i].Percent / 100))
+                worst = Math.Max(worst, Math.Abs(next[i] - second[i]));
+        }
+
+        return worst;
     }
 }

@@ -8,8 +8,10 @@ namespace Stockroom.Assessment.Losses;
 internal sealed class PureCourse
 {
     private const int Panels = 6;
-    private const int MostSplits = 5;
-    private const double Jump = 0.25;
+    private const int MostSplits = 7;
+
+    // As a logarithm of the amount: what a jump may put a panel off by.
+    private const double Off = 0.004;
     private const double Negligible = 0.01;
 
     private readonly LossCourse _course;
@@ -60,7 +62,7 @@ internal sealed class PureCourse
     private void Add(Node from, Node to, int splits)
     {
         var middle = At((from.Log + to.Log) / 2);
-        if (splits < MostSplits && (Jumps(from, middle) || Jumps(middle, to)))
+        if (splits < MostSplits && Jumps(from, middle, to))
         {
             Add(from, middle, splits + 1);
             Add(middle, to, splits + 1);
@@ -71,13 +73,14 @@ internal sealed class PureCourse
         _nodes.Add(to);
     }
 
-    // A gentle slope may go with the amount itself (decay, a gas under its own pressure): that is a straight line on the scale of logarithms.
-    private static bool Jumps(Node a, Node b)
+    // A rate that goes by a power of the amount, as of what decays or of a gas under its own pressure, lies in the middle of both ends on the
+    // scale of logarithms; one that jumps lies half the jump beside it.
+    private static bool Jumps(Node from, Node middle, Node to)
     {
         for (var end = BandEnd.Low; end <= BandEnd.High; end++)
         {
-            var (x, y) = (a.Rate(end, 1), b.Rate(end, 1));
-            if (x > 0 && y > 0 && Math.Abs(Math.Log(x / y)) > Jump + (a.Log - b.Log))
+            var (a, b, c) = (from.Rate(end, 1), middle.Rate(end, 1), to.Rate(end, 1));
+            if (a > 0 && b > 0 && c > 0 && Math.Abs(Math.Log(b * b / (a * c))) / 2 * (from.Log - to.Log) > Off)
                 return true;
         }
 

@@ -120,8 +120,8 @@ internal sealed class Trajectory
         ? Math.Exp(Between(new(a.Seconds, Math.Log(a.Kilograms), a.Rate / a.Kilograms), new(b.Seconds, Math.Log(b.Kilograms), b.Rate / b.Kilograms), s))
         : Between(a, b, s);
 
-    // Cubic through both amounts with both rates as slopes; held between the two where a rate jumps.
-    private static double Between(Point a, Point b, double s)
+    /// <summary>Cubic through both amounts with both rates as slopes; held between the two where a rate jumps. In kilograms.</summary>
+    internal static double Between(Point a, Point b, double s)
     {
         var width = b.Seconds - a.Seconds;
         var x = (s - a.Seconds) / width;

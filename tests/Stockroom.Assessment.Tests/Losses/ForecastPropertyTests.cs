@@ -57,23 +57,6 @@ public sealed class ForecastPropertyTests
     }
 
     [Fact]
-    public void HalfTheStep_MovesLessThanHalfAPercent() =>
-        Gen.Select(Bottles, Gen.Int[10, 3000]).Sample((bottle, days) =>
-        {
-            var situation = Make(bottle, 25, 6) with { SeasonalSwing = new TemperatureChange(10) };
-            var course = Course(situation);
-            Band<Mass> After(double fineness) => Trajectory.Follow(course, fineness).Select(t => t.After(Span.FromDays(days)));
-            bool Same(Mass a, Mass b) => Math.Abs((a - b).Grams) <= 0.005 * 10;
-            var (coarse, fine) = (After(1), After(0.5));
-            return Same(coarse.Low, fine.Low) && Same(coarse.Expected, fine.Expected) && Same(coarse.High, fine.High);
-        }, iter: 60);
-
-    private static LossCourse Course(Situation situation)
-    {
-        return new LossCourse(situation, Bench.Facts, YearNetwork.Of(situation, Bench.Facts));
-    }
-
-    [Fact]
     public void Mass_IsConservedOverForecasts()
     {
         // What has gone in a year from now and from the middle of the year agree.

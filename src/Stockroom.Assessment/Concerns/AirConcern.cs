@@ -26,7 +26,7 @@ public sealed class AirConcern : IConcern
             if (air.RoomLimits.Low.Value >= 1)
                 yield return Item(Severity.Danger, $"What leaks in {cabinet.Name} is more than its room's air may hold: close it better, or air the room", $"together {air.RoomLimits.Expected.Value:0.#} times the limits for daily work ({air.RoomLimits.Low.Value:0.#} to {air.RoomLimits.High.Value:0.#})", air.Leading);
             if (air.Radon.Low.Value >= 1)
-                yield return Item(Severity.Danger, $"Radon from {cabinet.Name} is above its reference level in the room: seal it, or air the room", $"{air.Radon.Expected.Value * RadonForecast.Reference.BecquerelsPerCubicMetre:0} Bq/m3 against 300 (2013/59/Euratom, Art. 74)", air.Leading);
+                yield return Item(Severity.Danger, $"Radon from {cabinet.Name} is above its reference level in the room: seal it, or air the room", $"{air.Radon.Expected.Value * RadonForecast.Reference.BecquerelsPerCubicMetre:0} Bq/m3 against 300 (2013/59/Euratom, Art. 74)", air.LeadingRadon);
             if (cabinet.Kind == PlaceKind.Refrigerator && air.WorstFire is { } fire && fire.Breakage.ShareOfLowerFlammableLimit!.Value.Value >= 1)
                 yield return Item(Severity.Danger, $"If {fire.Breakage.Gas.Name} in {cabinet.Name} breaks, its vapour can take fire at the switches: use one without sources of ignition inside", $"{fire.Breakage.ShareOfLowerFlammableLimit!.Value.Value:0.#} times its lower flammable limit", [fire.Label]);
         }

@@ -17,7 +17,7 @@ public static class AirOf
 
     /// <summary>What a holding gives to the air where it stands; null where nothing does, or nothing can be forecast.</summary>
     public static AirForecast? Of(Holding holding, PropertyFacts facts) => holding.Situation is { } situation
-        ? AirForecasts.Of(With(situation, Cabinet(holding)), facts, holding.Forecast?.LossRate ?? default)
+        ? AirForecasts.Of(With(situation, Cabinet(holding)), facts, holding.Forecast?.LossRate ?? default, holding.Forecast?.On ?? situation.AmountOn)
         : null;
 
     /// <summary>Everything in each cabinet or on each set of open shelves together.</summary>

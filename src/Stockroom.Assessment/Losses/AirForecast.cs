@@ -45,8 +45,11 @@ public sealed record AirForecast(IReadOnlyList<AirGas> Gases, AirForecast? Room 
     /// <summary>What one breakage would bring; null where it was not asked.</summary>
     public AirBreakage? Breakage { get; init; }
 
-    /// <summary>Radon in the air; null where none is made.</summary>
+    /// <summary>Radon-222 in the air; null where none is made.</summary>
     public RadonForecast? Radon { get; init; }
+
+    /// <summary>Thoron in the air; null where none is made.</summary>
+    public RadonForecast? Thoron { get; init; }
 
     private Band<Fraction>? Sum(Func<AirGas, Band<Fraction>?> of)
     {

@@ -12,19 +12,19 @@ internal static class AirForecasts
 {
     private static readonly Spread Model = Spread.Of(3);
 
-    /// <summary>Null where the place's air is not described or nothing nameable leaves.</summary>
-    public static AirForecast? Of(Situation situation, PropertyFacts facts, Band<MassRate> rate)
+    /// <summary>On a day. Null where the place's air is not described or nothing nameable leaves.</summary>
+    public static AirForecast? Of(Situation situation, PropertyFacts facts, Band<MassRate> rate, DateOnly on)
     {
         if (situation.Air is not { } air || situation.Content.IsUnknown)
             return null;
         var emissions = rate.High.KilogramsPerSecond > 0 ? AirEmission.Of(situation, facts) : [];
-        var radon = RadonForecast.Of(situation, facts);
+        var (radon, thoron) = (RadonForecast.OfRadon(situation, facts, on), RadonForecast.OfThoron(situation, facts, on));
         var breakage = AirBreakages.Of(situation, facts, air);
-        if (emissions.Count == 0 && radon is null && breakage is null)
+        if (emissions.Count == 0 && radon is null && thoron is null && breakage is null)
             return null;
         var inner = In(situation, facts, rate, emissions, air, situation.RoomAir);
         var room = situation.RoomAir is { } outside ? In(situation, facts, rate, emissions, outside, null) : null;
-        return inner with { Room = room, Breakage = breakage, Radon = radon };
+        return inner with { Room = room, Breakage = breakage, Radon = radon, Thoron = thoron };
     }
 
     private static AirForecast In(

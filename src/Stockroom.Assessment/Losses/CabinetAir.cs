@@ -30,6 +30,10 @@ public sealed record CabinetAir(IReadOnlyList<(string Label, AirForecast Air)> O
     /// <summary>Labels by what they add to the room's limits, most first.</summary>
     public IReadOnlyList<string> Leading => [.. Of.OrderByDescending(o => (o.Air.Room ?? o.Air).LimitBand?.Expected.Value ?? 0).Select(o => o.Label)];
 
+    /// <summary>Labels of what gives radon to the room, most first.</summary>
+    public IReadOnlyList<string> LeadingRadon =>
+        [.. Of.Where(o => o.Air.Radon?.ShareOfReference?.High.Value > 0).OrderByDescending(o => o.Air.Radon!.ShareOfReference!.Value.Expected).Select(o => o.Label)];
+
     private Band<Fraction> Sum(Func<AirForecast, Band<Fraction>?> of)
     {
         var known = Of.Select(o => of(o.Air)).OfType<Band<Fraction>>().ToList();

@@ -25,7 +25,7 @@ internal static class ForecastBuilder
             Remaining = null,
             Reaches = [],
             Cover = CoverForecast.Of(situation, facts, on, evidence),
-            Air = AirForecasts.Of(situation, facts, default),
+            Air = AirForecasts.Of(situation, facts, default, on),
             Weighed = weighed,
             Warnings = [.. ForecastWarnings.Of(situation, facts, year, weighed)],
         };
@@ -48,7 +48,7 @@ internal static class ForecastBuilder
             forecast with
             {
                 LossRate = network.Year.Total,
-                Air = AirForecasts.Of(situation, facts, network.Year.Total),
+                Air = AirForecasts.Of(situation, facts, network.Year.Total, forecast.On),
                 Strength = StrengthForecasts.Of(situation, situation, facts, forecast.On, network, strength, moisture is not null),
             },
             situation,
@@ -69,7 +69,7 @@ internal static class ForecastBuilder
             forecast with
             {
                 LossRate = weighed.Rate,
-                Air = AirForecasts.Of(start, facts, weighed.Rate),
+                Air = AirForecasts.Of(start, facts, weighed.Rate, forecast.On),
                 Strength = StrengthForecasts.Of(situation, start, facts, forecast.On, network, strength, moisture is not null),
             },
             start,

@@ -15,7 +15,7 @@ public sealed record Nuclide(string Name, string Element, Span HalfLife, MolarMa
 /// <summary>The share by mass that a nuclide has in a substance, and whether that is natural or the usual make.</summary>
 public sealed record NuclideShare(Nuclide Nuclide, Fraction MassShare, bool Natural, Provenance Provenance);
 
-/// <summary>Reads isotopes.tsv and natural-isotopes.tsv.</summary>
+/// <summary>Reads isotopes.tsv, natural-isotopes.tsv, decay-chains.tsv and ores.tsv.</summary>
 internal sealed class IsotopeTable
 {
     private static readonly Dictionary<string, bool> Kinds = new(StringComparer.Ordinal) { ["natural"] = true, ["usual"] = false };
@@ -23,6 +23,7 @@ internal sealed class IsotopeTable
     private readonly Dictionary<string, Nuclide> _nuclides = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<NuclideShare>> _elements = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<(Nuclide Daughter, double Share)>> _daughters = new(StringComparer.Ordinal);
+    private readonly HashSet<Substance> _ores = new(ReferenceEqualityComparer.Instance);
     private readonly IReadOnlyDictionary<string, double> _weights;
 
     private IsotopeTable(IReadOnlyDictionary<string, double> weights) => _weights = weights;
@@ -59,8 +60,19 @@ internal sealed class IsotopeTable
                 throw row.Wrong("share", "the shares of a parent's decays add to more than 1");
         }
 
+        foreach (var row in EmbeddedTables.Facts("ores.tsv", "substance").Rows)
+        {
+            if (catalogue.Find(row.Text("substance")) is not { } ore || table.In(ore).Count == 0)
+                throw row.Wrong("substance", "is no substance of the catalogue that holds a radioactive element");
+            if (!table._ores.Add(ore))
+                throw row.Wrong("substance", "stands twice");
+        }
+
         return table;
     }
+
+    /// <summary>True for a mineral as it came from the ground, with every daughter in it.</summary>
+    public bool IsOre(Substance substance) => _ores.Contains(substance);
 
     /// <summary>The nuclide and everything that its decay leads to.</summary>
     public DecayChain ChainOf(Nuclide parent)

@@ -153,9 +153,8 @@ public sealed class PropertyFacts
     /// <summary>A nuclide and everything that its decay leads to.</summary>
     public DecayChain DecayChain(Nuclide parent) => _isotopes.Value.ChainOf(parent);
 
-    /// <summary>Helium that a mass of a nuclide and its daughters make in a time; the parent is taken as pure at the start.</summary>
-    public AmountOfSubstance Helium(Nuclide parent, Mass mass, Span elapsed) =>
-        new(mass.Kilograms / parent.MolarMass.KilogramsPerMole * DecayChain(parent).AlphasUntil(elapsed).Value);
+    /// <summary>True for a mineral as it came from the ground, which holds every daughter of its uranium or thorium.</summary>
+    public bool IsOre(Substance substance) => _isotopes.Value.IsOre(substance);
 
     /// <summary>What a wall material lets through of a substance; empty where nothing is listed.</summary>
     public IReadOnlyList<WallPermeability> Permeability(string material, Substance substance) => _permeabilities.Value.Find(material, substance);

@@ -24,7 +24,9 @@ internal static class AirJson
         if (air?.Breakage is { } breakage)
             Write(json, breakage);
         if (air?.Radon is { } radon)
-            Write(json, radon);
+            Write(json, "radon", radon);
+        if (air?.Thoron is { } thoron)
+            Write(json, "thoron", thoron);
         json.WriteEndObject();
     }
 
@@ -53,13 +55,13 @@ internal static class AirJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, RadonForecast radon)
+    private static void Write(Utf8JsonWriter json, string name, RadonForecast radon)
     {
-        json.WriteStartObject("radon");
+        json.WriteStartObject(name);
         ForecastJson.Band(json, "bq_m3", radon.Inner.Select(b => b.BecquerelsPerCubicMetre));
         ForecastJson.Band(json, "room_bq_m3", radon.Room?.Select(b => b.BecquerelsPerCubicMetre));
-        json.NumberOrNull("reference_bq_m3", RadonForecast.Reference.BecquerelsPerCubicMetre);
-        json.NumberOrNull("share_of_reference", radon.ShareOfReference.Expected.Value);
+        json.NumberOrNull("reference_bq_m3", radon.ShareOfReference is null ? null : RadonForecast.Reference.BecquerelsPerCubicMetre);
+        json.NumberOrNull("share_of_reference", radon.ShareOfReference?.Expected.Value);
         json.WriteString("because", radon.Because);
         json.WriteEndObject();
     }
@@ -79,8 +81,15 @@ internal static class AirJson
         if (air.Breakage is { } b)
             yield return $"if it breaks: {b.Gas.Name} {Share(b.Share)} in the {(air.Room is null ? "room" : "closed cabinet")}{Times(b.ShareOfLowerFlammableLimit, "the lower flammable limit")}{Times(b.ShareOfDanger, "what is immediately dangerous")}{(b.Oxygen < AirForecast.LeastOxygen ? $", oxygen {b.Oxygen.Percent:0.0} %" : "")}";
         if (air.Radon is { } radon)
-            yield return $"radon: {Words.Number(radon.Inner.Expected.BecquerelsPerCubicMetre)} Bq/m3{(radon.Room is { } r ? $", {Words.Number(r.Expected.BecquerelsPerCubicMetre)} in the room" : "")}, reference 300; {radon.Because}";
+            yield return $"radon: {In(radon)}, reference 300 Bq/m3; {radon.Because}";
+        if (air.Thoron is { } thoron)
+            yield return $"thoron: {In(thoron)}, no reference level of its own; {thoron.Because}";
     }
+
+    private static string In(RadonForecast radon) =>
+        $"{PerCubicMetre(radon.Inner.Expected)}{(radon.Room is { } room ? $", {PerCubicMetre(room.Expected)} in the room" : "")}";
+
+    private static string PerCubicMetre(ActivityConcentration c) => $"{WaysInText.Becquerels(new Activity(c.BecquerelsPerCubicMetre))}/m3";
 
     private static string In(AirForecast air) =>
         $"{air.Gases[0].Gas.Name} {Share(air.Share?.Expected)} ({Share(air.Share?.Low)} to {Share(air.Share?.High)}){Times(air.ShareOfLimit, air.Limit is { } l ? $"the limit ({l.Name}, {l.Kind})" : "the limits")}{Times(air.ShareOfLowerFlammableLimit, "the lower flammable limit")}{(air.Oxygen < AirForecast.LeastOxygen ? $", oxygen {air.Oxygen.Percent:0.0} %" : "")}";

@@ -44,6 +44,7 @@ internal static class WaysInText
         }
 
         json.WriteEndArray();
+        json.WriteBoolean("ore_in_equilibrium", decay.InEquilibrium);
         json.NumberOrNull("helium_ml_stp", decay.Helium.Moles * MolarVolumeMillilitres);
         json.WriteEndObject();
     }
@@ -61,11 +62,12 @@ internal static class WaysInText
         if (decay is not null)
         {
             var members = string.Join(", ", decay.Members.Take(6).Select(m => $"{m.Nuclide.Name} {Becquerels(m.Activity)}"));
-            yield return $"activity: {Becquerels(decay.Total)} in all since {decay.Since.Iso()}: {members}{(decay.Members.Count > 6 ? $" and {decay.Members.Count - 6} more" : "")}; helium made {Words.Number(decay.Helium.Moles * MolarVolumeMillilitres)} mL at 0 C";
+            yield return $"activity: {Becquerels(decay.Total)} in all {(decay.InEquilibrium ? "with every daughter of the ore in equilibrium" : $"since {decay.Since.Iso()}")}: {members}{(decay.Members.Count > 6 ? $" and {decay.Members.Count - 6} more" : "")}; helium made {Words.Number(decay.Helium.Moles * MolarVolumeMillilitres)} mL at 0 C";
         }
     }
 
-    private static string Becquerels(Activity activity)
+    /// <summary>With the prefix that suits the size.</summary>
+    public static string Becquerels(Activity activity)
     {
         var (scale, unit) = activity.Becquerels switch { >= 1e9 => (1e9, "GBq"), >= 1e6 => (1e6, "MBq"), >= 1e3 => (1e3, "kBq"), _ => (1.0, "Bq") };
         return $"{Words.Number(activity.Becquerels / scale)} {unit}";

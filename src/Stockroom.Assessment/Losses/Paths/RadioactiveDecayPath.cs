@@ -13,7 +13,7 @@ public sealed class RadioactiveDecayPath : ILossPath
     public PathLoss Assess(LossState state)
     {
         var leaves = new List<Leaving>();
-        Chemistry.Properties.NuclideShare? quickest = null;
+        var (leading, most) = ((Chemistry.Properties.NuclideShare?)null, 0.0);
         foreach (var part in state.Content.Parts)
         {
             foreach (var share in state.Facts.Nuclides(part.Substance))
@@ -21,16 +21,16 @@ public sealed class RadioactiveDecayPath : ILossPath
                 var mass = state.Amount.Kilograms * (double)part.Percent / 100 * share.MassShare.Value;
                 var rate = new MassRate(share.Nuclide.DecayConstant.PerSecond * mass);
                 leaves.Add(new Leaving(part.Substance, Band.Around(rate, share.Nuclide.Spread)));
-                if (quickest is null || share.Nuclide.HalfLife < quickest.Nuclide.HalfLife)
-                    quickest = share;
+                if (rate.KilogramsPerSecond > most)
+                    (leading, most) = (share, rate.KilogramsPerSecond);
             }
         }
 
-        if (quickest is null)
+        if (leading is null)
             return PathLoss.Absent("no radioactive nuclide is listed for it");
-        var made = quickest.Natural ? "natural composition" : "taken as the nuclide usually met";
+        var made = leading.Natural ? "natural composition" : "taken as the nuclide usually met";
         return PathLoss.Of(
-            PathRole.Transmuted, leaves, () => $"{quickest.Nuclide.Name}, half-life {Years(quickest.Nuclide.HalfLife)}, {made}", quickest.Nuclide.Provenance);
+            PathRole.Transmuted, leaves, () => $"{leading.Nuclide.Name}, half-life {Years(leading.Nuclide.HalfLife)}, {made}", leading.Nuclide.Provenance);
     }
 
     private static string Years(Span halfLife) => halfLife.Years >= 1 ? $"{halfLife.Years:G4} years" : $"{halfLife.Days:G4} days";

@@ -46,6 +46,8 @@ internal static class RecordedForecast
                 yield return $"breakage {b.Gas.Name} {Number(b.Concentration.KilogramsPerCubicMetre)} {Number(b.ShareOfLimit?.Value)} {Number(b.ShareOfDanger?.Value)} {Number(b.ShareOfLowerFlammableLimit?.Value)} oxygen {Number(b.Oxygen.Value)}";
             if (space.Radon is { } r)
                 yield return $"radon {Of(r.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(r.Room, x => x.BecquerelsPerCubicMetre)} {r.Because}";
+            if (space.Thoron is { } t)
+                yield return $"thoron {Of(t.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(t.Room, x => x.BecquerelsPerCubicMetre)} {t.Because}";
         }
     }
 

@@ -57,8 +57,7 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
         return [];
     }
 
-    /// <summary>The store as it lies there; null if it is missing, empty or unreadable.</summary>
-    /// <exception cref="BookUnavailableException">The file is not LiteDB's.</exception>
+    /// <summary>The store as it lies there; null if it is missing, empty, unreadable or no LiteDB file at all.</summary>
     public LiteStore? OpenAsFound(bool readOnly)
     {
         if (!disk.FileExists(files.Lite))
@@ -67,9 +66,7 @@ internal sealed class LiteFiles(IDisk disk, BookFiles files, BookIdentity identi
         {
             if (file.Length == 0)
                 return null;
-            if (!LiteHeader.IsLiteDb(file))
-                throw new BookUnavailableException(BookFault.Damaged, $"'{files.Lite}' is not a LiteDB file and was left as it is; move it away, and it is built anew from the journal");
-            if (!LiteHeader.HasWholePages(file))
+            if (!LiteHeader.IsLiteDb(file) || !LiteHeader.HasWholePages(file))
                 return null;
         }
 

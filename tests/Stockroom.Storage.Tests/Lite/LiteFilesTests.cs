@@ -108,17 +108,25 @@ public sealed class LiteFilesTests
     }
 
     [Fact]
-    public void Open_AFileThatIsNotLiteDbs_IsRefusedAndLeftByteForByte()
+    public void Open_AFileThatIsNotLiteDbs_IsSetAsideByteForByteAndTold()
     {
         using var disk = new BookOnDisk();
         disk.MakeAndClose();
         var letter = new byte[3 * 8192];
         letter.AsSpan().Fill((byte)'x');
+        var n = 0;
         foreach (var content in new[] { "a letter"u8.ToArray(), letter })
         {
             File.WriteAllBytes(disk.Lite, content);
-            Assert.Contains("is not a LiteDB file and was left as it is", disk.Refused().Message, StringComparison.Ordinal);
-            Assert.Equal(content, File.ReadAllBytes(disk.Lite));
+            using (var book = disk.Open())
+            {
+                Assert.Contains($"kept as book.litedb.unreadable-{++n}", book.Messages[0], StringComparison.Ordinal);
+                Assert.True(book.Verify().Holds);
+            }
+
+            Assert.Equal(content, File.ReadAllBytes($"{disk.Lite}.unreadable-{n}"));
+            using var again = disk.Open();
+            Assert.Empty(again.Messages);
         }
     }
 

@@ -1,5 +1,6 @@
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
+using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Losses;
 
@@ -9,6 +10,10 @@ namespace Stockroom.Assessment.Losses;
 /// </summary>
 internal static class DecidingPart
 {
+    // Potassium and uranium are radioactive, and lose nothing by it that anybody could find within a century.
+    private const double Found = 1e-3;
+    private static readonly Span Century = Span.FromYears(100);
+
     /// <summary>Index among the parts; null for a pure substance that does not decompose, a solid, a gas, and what turns into something else by radioactive decay.</summary>
     public static int? Of(Content content, PropertyFacts facts)
     {
@@ -17,10 +22,13 @@ internal static class DecidingPart
             return listed;
         if (IndexOf(parts, p => facts.Decomposition(p.Substance) is not null && p.Substance.MolarMass is not null) is { } decomposing)
             return decomposing;
-        return parts.Count > 1 && content.State == MatterState.Liquid && IndexOf(parts, p => p.Substance.Name != "water") is { } first && facts.Nuclides(parts[first].Substance).Count == 0
+        return parts.Count > 1 && content.State == MatterState.Liquid && IndexOf(parts, p => p.Substance.Name != "water") is { } first && !TurnsIntoSomethingElse(parts[first].Substance, facts)
             ? first
             : null;
     }
+
+    private static bool TurnsIntoSomethingElse(Substance substance, PropertyFacts facts) =>
+        facts.Nuclides(substance).Sum(n => n.MassShare.Value * n.Nuclide.DecayConstant.PerSecond * Century.Seconds) > Found;
 
     private static int? IndexOf(IReadOnlyList<Part> parts, Func<Part, bool> matches)
     {

@@ -55,16 +55,17 @@ public sealed class LossState
     public IReadOnlyList<Vapour> Vapour => _vapours ??= Vapours.Over(Content, Temperature, Facts);
 
     /// <summary>
-    /// What drives a vapour out at a temperature of its own: its partial pressure less that of the room. A dissolved gas never counts for
-    /// more than nine tenths of the air's pressure; what is above that leaves the solution at once.
+    /// Partial pressure of a vapour over the content. A dissolved gas never counts for more than nine tenths of the air's pressure; what is
+    /// above that leaves the solution at once.
     /// </summary>
-    public Pressure Driving(Vapour v)
+    public Pressure Over(Vapour v)
     {
         var p = v.Pressure.Value ?? default;
-        if (Content.Pure is null && v.Gas.State == MatterState.Gas && p > Atmosphere * 0.9)
-            p = Atmosphere * 0.9;
-        return new Pressure(Math.Max(0, p.Pascals - Outside(v.Gas).Pascals));
+        return Content.Pure is null && v.Gas.State == MatterState.Gas && p > Atmosphere * 0.9 ? Atmosphere * 0.9 : p;
     }
+
+    /// <summary>What drives a vapour out at a temperature of its own: its partial pressure less that of the room.</summary>
+    public Pressure Driving(Vapour v) => new(Math.Max(0, Over(v).Pascals - Outside(v.Gas).Pascals));
 
     /// <summary>True for a gas at the place's temperature.</summary>
     public bool IsGas => _isGas ??= Content.Pure is { } pure ? Facts.StateAt(pure, Temperature) == MatterState.Gas : Content.State == MatterState.Gas;

@@ -181,6 +181,28 @@ public sealed class StrengthTests
         Assert.Contains("moisture it takes up from the room", late.Because, StringComparison.Ordinal);
     }
 
+    // Stokes and Robinson 1949: lye of 9.79 mol/kg, 28.1 %, stands under air of 50 % humidity (from memory); strong lye thins to it, weak lye dries to it.
+    [Theory]
+    [InlineData("sodium hydroxide 50%", 50)]
+    [InlineData("sodium hydroxide 10%", 10)]
+    public void Lye_EndsInBalanceWithTheRoom_FromEitherSide(string content, double percent)
+    {
+        var late = Strength(Open(content, 25) with { Amount = Mass.FromGrams(20) }, 150_000)!;
+        Assert.InRange(late.Left.Expected.Value * percent, 27, 29.5);
+    }
+
+    // Potassium is radioactive by its K-40, and a century of that changes nothing in its lye.
+    [Fact]
+    public void PotashLye_HasAStrength_AndItsMoistureIsPartOfIt()
+    {
+        var lye = Open("potassium hydroxide 40%", 25);
+        Assert.True(Strength(lye, 365)!.Left.Expected.Value < 1);
+        var moisture = Assessment.Losses.Ingress.IngressForecasts.Of(lye, Bench.Facts).First(i => i.Gas == "water");
+        Assert.Equal(PathVerdict.Absent, moisture.Verdict);
+        Assert.Contains("changes its strength", moisture.Because, StringComparison.Ordinal);
+        Assert.Contains("vapour pressure 1.2", Forecast.Of(lye, Bench.Facts, Bench.Day).Paths.Single(p => p.Path == "past the closure").Because, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void MoistureThatNoTableKnows_IsSaidNotToCount() =>
         Assert.Contains("moisture it may take up is not counted", Strength(Open("ethanol 96%"))!.Because, StringComparison.Ordinal);

@@ -131,6 +131,29 @@ public sealed class PropertyFactsTests
         Assert.Equal(pascals, vapour.Pressure.Value!.Value.Pascals, pascals * tolerance);
     }
 
+    // Lye boils where its water presses one atmosphere: caustic soda 20 % at 108, 30 % at 117, 50 % at 142 degrees C, potash lye 40 % at 124, 50 % at 144
+    // (makers' handbooks, from memory); saturated potash lye stands at 8.2 % humidity (Greenspan 1977).
+    [Theory]
+    [InlineData("sodium hydroxide", 20, 108, 101.3)]
+    [InlineData("sodium hydroxide", 30, 117, 101.3)]
+    [InlineData("sodium hydroxide", 50, 142, 101.3)]
+    [InlineData("potassium hydroxide", 40, 124, 101.3)]
+    [InlineData("potassium hydroxide", 50, 144, 101.3)]
+    [InlineData("potassium hydroxide", 54.8, 25, 0.26)]
+    public void Lye_BoilsWhereItShould(string name, double percent, double celsius, double kilopascals) =>
+        Assert.Equal(1, Facts.SolutionPressure(Catalogue[name], Catalogue["water"], Fraction.FromPercent(percent), C(celsius))!.Value!.Value.Pascals / 1000 / kilopascals, 0.08);
+
+    // Raoult's law is right for little lye in much water.
+    [Theory]
+    [InlineData("sodium hydroxide", 40.0)]
+    [InlineData("potassium hydroxide", 56.1)]
+    public void Lye_Weak_IsNearRaoult(string name, double molarMass)
+    {
+        var ions = 2 * 10 / molarMass;
+        var raoult = 90 / 18.015 / ((90 / 18.015) + ions) * Facts.VapourPressure(Catalogue["water"], C(20)).Value!.Value.Pascals;
+        Assert.Equal(1, Facts.SolutionPressure(Catalogue[name], Catalogue["water"], Fraction.FromPercent(10), C(20))!.Value!.Value.Pascals / raoult, 0.05);
+    }
+
     [Theory]
     [InlineData("bromine", 0.1)]
     [InlineData("chlorine", 0.5)]

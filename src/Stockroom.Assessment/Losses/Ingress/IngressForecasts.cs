@@ -33,6 +33,8 @@ public static class IngressForecasts
         var taker = situation.Content.Parts.FirstOrDefault(p => p.Percent >= 5 && AirUptake.Of(p.Substance, name) is not null);
         if (!acid && taker is null)
             return Absent(name, $"nothing in {situation.Content.Name} is listed as taking up {word}");
+        if (!acid && name == "water" && taker!.Substance.State == MatterState.Solid && situation.Content.State == MatterState.Liquid && situation.Content.WaterPercent > 0)
+            return Absent(name, "it is dissolved in water already: what it takes up of the room's moisture changes its strength");
         if (!acid && name == "water" && (situation.Cover?.Name == "water" || situation.Content.WaterPercent > 50))
             return Absent(name, "it stands under water already");
         var state = new LossState(situation, facts);

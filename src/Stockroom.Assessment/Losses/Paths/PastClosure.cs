@@ -49,7 +49,7 @@ public sealed class PastClosure : ILossPath
             return PathLoss.Unknown(state.Vapour.Count > 0 ? state.Vapour[0].Pressure.Reason ?? $"the molar mass of {state.Vapour[0].Gas.Name} is not known" : "no part of the content has a vapour pressure in the tables");
         var total = 0.0;
         foreach (var v in known)
-            total += state.Driving(v).Pascals + state.Outside(v.Gas).Pascals;
+            total += state.Over(v).Pascals;
         if (total < NilPascals)
             return PathLoss.Absent("its vapour pressure is below a billionth of a pascal");
         if (total >= LossState.Atmosphere.Pascals)

@@ -11,16 +11,17 @@ internal static class SoundFills
 
     public static AmpouleFill Advise(AmpouleFill fill, AmpouleQuestion question, PropertyFacts facts)
     {
+        var content = new SealedContent(question.Content, facts);
         if (Greatest(question, facts) is { } most)
-        {
-            var volume = new SealedContent(question.Content, facts).LiquidDensity(question.At).Value is { } rho
-                ? $" ({most.Kilograms / rho.KilogramsPerCubicMetre * 1e6:0.##} mL, {100 * most.Kilograms / rho.KilogramsPerCubicMetre / question.Ampoule.Volume.CubicMetres:0} % of the tube)"
-                : "";
-            return fill with { SoundFill = most, Because = [.. fill.Because, $"sound would be at most {most.Grams:0.###} g{volume}"] };
-        }
-
+            return fill with { SoundFill = most, Because = [.. fill.Because, $"sound would be at most {Words(most, question, content)}"] };
+        if (Frost.Freezes(question, content, out var melting) && Greatest(question with { Coldest = melting }, facts) is { } thawed)
+            return fill with { Because = [.. fill.Because, $"no fill of it is sound where it freezes; where it never does, {(AmpouleJudge.Weigh(question with { Coldest = melting }, facts).Verdict == FillVerdict.Sound ? "this one" : $"at most {Words(thawed, question, content)}")} would be"] };
         return fill with { Because = [.. fill.Because, $"no fill of it is sound in this tube at {question.Warmest.Celsius:0} degrees C{Wall(fill, question)}"] };
     }
+
+    private static string Words(Mass fill, AmpouleQuestion question, SealedContent content) => content.LiquidDensity(question.At).Value is { } rho
+        ? $"{fill.Grams:0.###} g ({fill.Kilograms / rho.KilogramsPerCubicMetre * 1e6:0.##} mL, {100 * fill.Kilograms / rho.KilogramsPerCubicMetre / question.Ampoule.Volume.CubicMetres:0} % of the tube)"
+        : $"{fill.Grams:0.###} g";
 
     private static Mass? Greatest(AmpouleQuestion question, PropertyFacts facts)
     {

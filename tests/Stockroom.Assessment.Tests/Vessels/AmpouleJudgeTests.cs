@@ -61,6 +61,11 @@ public sealed class AmpouleJudgeTests
         var fill = Judge(Ask("water", share) with { Coldest = Temperature.FromCelsius(-10) });
         Assert.Equal(verdict, fill.Verdict);
         Assert.Contains(fill.Because, b => b.Contains("freezes", StringComparison.Ordinal));
+
+        // No other fill and no thicker wall would do, only a warmer place; there UN P200's 0.95 times the density at 50 degrees C is the most.
+        Assert.Null(fill.SoundFill);
+        Assert.StartsWith($"no fill of it is sound where it freezes; where it never does, {(share > 0.94 ? "at most 7.3" : "this one would be")}", fill.Because[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain(fill.Because, b => b.Contains("wall of", StringComparison.Ordinal));
     }
 
     // Gallium melted in at 40 degrees C to 98.5 per cent holds no room for the 3.2 per cent it gains on freezing at 29.8.

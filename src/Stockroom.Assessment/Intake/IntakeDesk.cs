@@ -38,7 +38,7 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares, Substan
             Lot = new Lot { How = orphan ? LotOrigin.Found : request.How, Origin = request.Origin },
             Vessel = vessel,
             Closure = Ware("closure", request.Closure, wares.Closures.Select(c => c.Name)),
-            Cover = CoverOf(request.Cover),
+            Cover = CoverThatFits(request, vessel),
             CoverDepthMillimetres = request.CoverDepthMillimetres,
             Packing = request.Packing,
             To = request.Place,
@@ -97,10 +97,10 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares, Substan
         return booked;
     }
 
-    // A liquid that is more than its vessel holds was mistyped.
+    // What is more than its vessel holds was mistyped; a powder takes more room still than its density says.
     private void CheckFits(TypedAmount amount, AmountBooked booked, Content content, string? vessel)
     {
-        if (vessel is null || content.State != MatterState.Liquid || wares.Vessels.First(v => v.Name == vessel) is not { } ware)
+        if (vessel is null || content.State == MatterState.Gas || wares.Vessels.First(v => v.Name == vessel) is not { } ware)
             return;
         var millilitres = amount.IsVolume ? (double)amount.Value : VolumeOf(booked, content);
         if (millilitres > ware.Volume.Millilitres * 1.25)
@@ -111,6 +111,17 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares, Substan
     {
         var density = content.Pure is { } pure ? facts.Density(pure, Temperature.FromCelsius(20)).Value : content.Density;
         return density is { } known ? (double)booked.Grams!.Value / known.GramsPerMillilitre : 0;
+    }
+
+    private string? CoverThatFits(IntakeRequest request, string? vessel)
+    {
+        var name = CoverOf(request.Cover);
+        if (vessel is null || request.CoverDepthMillimetres is not { } depth || wares.FindCover(name ?? "") is not { Kind: CoverKind.Liquid } cover || wares.FindVessel(vessel) is not { } ware)
+            return name;
+        var millilitres = (double)depth / 1000 * ware.CrossSection.SquareMetres * 1e6;
+        return millilitres <= ware.Volume.Millilitres * 1.25
+            ? name
+            : throw new BookRefusal($"{depth} mm of {cover.Name} are about {millilitres:0} mL, more than one {ware.Name} holds");
     }
 
     private string? CoverOf(string? words)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -24,5 +25,8 @@ public sealed record CoverWorth(string Cover, Band<MassRate> Bare, Band<MassRate
         return new CoverWorth(cover.Name, bare.Total, covered.Total, words);
     }
 
-    private static string Grams(double grams) => grams.ToString("G3", System.Globalization.CultureInfo.InvariantCulture);
+    // Three digits that count, never in powers of ten.
+    private static string Grams(double grams) => grams is > 0 and < 1e-6
+        ? "under 0.000001"
+        : decimal.Parse(grams.ToString("G3", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
 }

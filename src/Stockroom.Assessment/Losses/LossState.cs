@@ -81,8 +81,7 @@ public sealed class LossState
         get
         {
             var content = new Volume(Amount.Kilograms / Density.KilogramsPerCubicMetre);
-            var cover = Situation.HasLiquidCover ? new Volume((Situation.CoverDepth?.Metres ?? 0) * Vessel.CrossSection.SquareMetres) : default;
-            return content + cover;
+            return content + Situation.CoverVolume;
         }
     }
 

@@ -30,6 +30,8 @@ internal static class Overfull
         if (density is not { } known)
             return null;
         var volume = new Volume(situation.Amount.Kilograms / known.KilogramsPerCubicMetre);
+        if (volume <= vessel.Volume * Allowed && volume + situation.CoverVolume > vessel.Volume * Allowed)
+            return $"{volume.Millilitres:0.#} mL of {content.Name} and {situation.CoverVolume.Millilitres:0.#} mL of {situation.Cover!.Name} are more than a {vessel.Name} holds: amount, cover or vessel is wrong, and so is this forecast";
         return volume > vessel.Volume * Allowed ? $"{situation.Amount.Grams:0.#} g of {content.Name} is about {volume.Millilitres:0.#} mL, more than a {vessel.Name} holds: amount or vessel is wrong, and so is this forecast" : null;
     }
 }

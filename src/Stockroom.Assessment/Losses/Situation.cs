@@ -89,6 +89,9 @@ public sealed record Situation
     public IReadOnlyList<DepthReading> CoverDepths { get; init; } = [];
 
     public bool HasLiquidCover => Cover?.Kind == CoverKind.Liquid;
+
+    /// <summary>What a liquid cover fills, by its depth over the vessel's width.</summary>
+    public Volume CoverVolume => HasLiquidCover ? new Volume((CoverDepth?.Metres ?? 0) * Vessel.CrossSection.SquareMetres) : default;
 }
 
 /// <summary>A dated gross mass and the readability of the balance (its smallest step).</summary>

@@ -1,3 +1,5 @@
+using Stockroom.Desk;
+
 namespace Stockroom.Plots;
 
 /// <summary>A curve in plain characters, seventy columns wide: for a terminal, a screen reader's eye, a mail.</summary>
@@ -36,7 +38,7 @@ internal static class TextPlot
         var lines = new List<string> { curve.Title };
         for (var row = 0; row < Height; row++)
         {
-            var label = row % 4 == 0 ? $"{top * (Height - 1 - row) / (Height - 1):G3} g" : "";
+            var label = row % 4 == 0 ? $"{Words.Number(top * (Height - 1 - row) / (Height - 1))} g" : "";
             lines.Add($"{label,Gutter - 1} {new string(grid[row]).TrimEnd()}");
         }
 

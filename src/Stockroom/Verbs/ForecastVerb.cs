@@ -115,13 +115,15 @@ internal sealed class ForecastVerb : IVerb
             Cover = coverName is null ? null : CoverCalled(coverName, wares),
             CoverDepth = depth is { } mm ? Length.FromMillimetres((double)mm) : null,
             Temperature = Kelvin(p),
-            DailySwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_swing), "a swing in kelvin") ?? 0m)),
-            SeasonalSwing = new TemperatureChange((double)(Numbers.Plain(p.GetValue(_seasons), "a swing in kelvin") ?? 0m)),
+            DailySwing = new TemperatureChange((double)(Numbers.Swing(p.GetValue(_swing)) ?? 0m)),
+            SeasonalSwing = new TemperatureChange((double)(Numbers.Swing(p.GetValue(_seasons)) ?? 0m)),
             Filled = today,
             InVesselSince = today,
         };
-        if (content.State == MatterState.Liquid && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
+        if (content.State != MatterState.Gas && VolumeOf(situation) is { } volume && volume > situation.Vessel.Volume * 1.25)
             throw RefusedException.Words($"{p.GetValue(_amount)} of {content.Name} is about {volume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
+        if (situation.CoverVolume > situation.Vessel.Volume * 1.25)
+            throw RefusedException.Words($"{situation.CoverDepth!.Value.Millimetres:0} mm of {situation.Cover!.Name} are about {situation.CoverVolume.Millilitres:0} mL, more than one {situation.Vessel.Name} holds");
         return new Question(typed, _air.Around(situation, p), p.GetValue(_on) ?? today.AddDays(days), null, []);
     }
 

@@ -6,6 +6,7 @@ using Stockroom.Assessment.Neighbours;
 using Stockroom.Assessment.Neighbours.Standing;
 using Stockroom.Book;
 using Stockroom.Chemistry.Quantities;
+using Stockroom.Desk;
 
 namespace Stockroom.Verbs;
 
@@ -120,7 +121,7 @@ internal sealed class NeighboursVerb : IVerb
     }
 
     private static string Breath(FoundPair pair, StockAssessment stock) => Breather(pair, stock) is var (id, loss)
-        ? $"; {id} breathes out {(loss is { } known ? string.Create(CultureInfo.InvariantCulture, $"about {known.Expected.GramsPerYear:G2} g a year ({known.Low.GramsPerYear:G2} to {known.High.GramsPerYear:G2})") : "nobody knows how much")}"
+        ? $"; {id} breathes out {(loss is { } known ? $"about {Words.Number(known.Expected.GramsPerYear)} g a year ({Words.Number(known.Low.GramsPerYear)} to {Words.Number(known.High.GramsPerYear)})" : "nobody knows how much")}"
         : "";
 
     private static void Print(TextWriter to, StockAssessment stock, IReadOnlyList<Finding> findings, IReadOnlyList<PlaceFinding> places)

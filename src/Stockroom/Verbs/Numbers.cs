@@ -26,6 +26,14 @@ internal static class Numbers
         return percent is > 0 and < 100 ? percent : throw RefusedException.Words($"{what} of {percent} % cannot be; write more than 0 and less than 100");
     }
 
+    /// <summary>From the coolest to the warmest, in kelvin: 0 to 100. Null where nothing was typed.</summary>
+    public static decimal? Swing(string? text)
+    {
+        if (Plain(text, "a swing in kelvin") is not { } kelvins)
+            return null;
+        return kelvins is >= 0 and <= 100 ? kelvins : throw RefusedException.Words($"a swing of {kelvins} K cannot be; write 0 to 100, from the coolest to the warmest");
+    }
+
     /// <summary>A plain number of some quantity. Null where nothing was typed.</summary>
     public static decimal? Plain(string? text, string what)
     {

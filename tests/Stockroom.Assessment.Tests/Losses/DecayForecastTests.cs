@@ -55,6 +55,14 @@ public sealed class DecayForecastTests
         Assert.Equal(0, decay.Helium.Moles);
     }
 
+    [Theory]
+    [InlineData("uranium", "U-238, half-life 4.463 billion years")]
+    [InlineData("neptunium", "Np-237, half-life 2.144 million years")]
+    [InlineData("radium", "Ra-226, half-life 1600 years")]
+    [InlineData("polonium", "Po-210, half-life 138.4 days")]
+    public void HalfLife_IsSaidInWords(string content, string words) => Assert.Contains(
+        words, Forecast.Of(Bench.Of(content, 1, "glass vial 20 mL", "screw cap, PTFE-faced liner"), Bench.Facts, Bench.Day).Paths.Single(p => p.Path == "radioactive decay").Because, StringComparison.Ordinal);
+
     [Fact]
     public void Copper_HasNone() => Assert.Null(DecayForecast.Of(Bench.Of("copper", 1, "glass vial 20 mL", "screw cap, PTFE-faced liner"), Bench.Facts, Bench.Day));
 }

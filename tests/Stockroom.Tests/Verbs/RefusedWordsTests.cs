@@ -64,6 +64,22 @@ public sealed class RefusedWordsTests
         "more than one glass vial 4 mL holds", "add", "acetone", "--place", "left-shelf", "--amount", "400 mL", "--vessel", "glass vial 4 mL");
 
     [Fact]
+    public void Add_MoreSolidThanTheVesselHolds_IsRefused() => AssertRefused(
+        "1 kg of gold is about 52 mL, more than one glass vial 20 mL holds", "add", "gold", "--place", "left-shelf", "--amount", "1 kg", "--vessel", "glass vial 20 mL");
+
+    [Fact]
+    public void Add_ACoverDeeperThanTheVessel_IsRefused() => AssertRefused(
+        "1000 mm of water are about", "add", "bromine", "--place", "left-shelf", "--amount", "2 mL", "--vessel", "glass vial 20 mL", "--cover", "water:1000 mm");
+
+    [Theory]
+    [InlineData("1 kg of gold is about 52 mL, more than one glass vial 20 mL holds", "gold", "1 kg", "--days", "30")]
+    [InlineData("1000 mm of water are about 491 mL, more than one glass vial 20 mL holds", "bromine", "2 mL", "--cover", "water:1000 mm")]
+    [InlineData("a swing of -4 K cannot be; write 0 to 100", "bromine", "2 mL", "--swing", "-4")]
+    [InlineData("a swing of 400 K cannot be; write 0 to 100", "bromine", "2 mL", "--seasonal-swing", "400")]
+    public void Forecast_ThatCannotBe_IsRefused(string words, string content, string amount, string option, string value) =>
+        AssertRefused(words, "forecast", "--content", content, "--amount", amount, "--vessel", "glass vial 20 mL", "--closure", "loose cap", option, value);
+
+    [Fact]
     public void Add_PlaceThatIsNotThere_IsRefused() => AssertRefused("there is no place 'nowhere' in this book; 'stockroom places' lists them", "add", "acetone", "--place", "nowhere");
 
     [Fact]
@@ -91,6 +107,7 @@ public sealed class RefusedWordsTests
     [InlineData("cannot stand inside", "room two", "--kind", "room", "--inside", "left")]
     [InlineData("'attic' is not", "loft", "--kind", "attic")]
     [InlineData("cannot be; a temperature lies between", "loft", "--kind", "room", "--mean", "5000")]
+    [InlineData("a swing of -3 K cannot be; write 0 to 100", "loft", "--kind", "room", "--swing", "-3")]
     [InlineData("'1e9' is not a temperature in degrees Celsius", "loft", "--kind", "room", "--mean", "1e9")]
     [InlineData("'two' is not an order", "loft", "--kind", "room", "--order", "two")]
     [InlineData("needs a name", "", "--kind", "room")]

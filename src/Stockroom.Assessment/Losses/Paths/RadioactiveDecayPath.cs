@@ -33,5 +33,12 @@ public sealed class RadioactiveDecayPath : ILossPath
             PathRole.Transmuted, leaves, () => $"{leading.Nuclide.Name}, half-life {Years(leading.Nuclide.HalfLife)}, {made}", leading.Nuclide.Provenance);
     }
 
-    private static string Years(Span halfLife) => halfLife.Years >= 1 ? $"{halfLife.Years:G4} years" : $"{halfLife.Days:G4} days";
+    private static string Years(Span halfLife) => halfLife.Years switch
+    {
+        >= 1e9 => $"{halfLife.Years / 1e9:0.###} billion years",
+        >= 1e6 => $"{halfLife.Years / 1e6:0.###} million years",
+        >= 1000 => $"{halfLife.Years:0} years",
+        >= 1 => $"{halfLife.Years:G4} years",
+        _ => $"{halfLife.Days:G4} days",
+    };
 }

@@ -56,7 +56,7 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
     {
         var (m, f, posterior) = (e.Measured, e.Prior, e.Posterior);
         var recent = m.Last ?? m;
-        var words = $"{Grams(m.Rate)} g a year lost ({Grams(m.Low)} to {Grams(m.High)}) from {m.Weighings} weighings {m.From:yyyy-MM-dd} to {m.To:yyyy-MM-dd}";
+        var words = $"{Change(m)} from {m.Weighings} weighings {m.From:yyyy-MM-dd} to {m.To:yyyy-MM-dd}";
         var explained = e.IsComplete ? $"{situation.Closure.Name} explains {Grams(f.Low)} to {Grams(f.High)}" : "what the closure lets go could not be computed in full";
         if (Rises(m) || Rises(recent))
             return new SealVerdict(SealState.Rising, m, f, $"the mass rises: {words}; moisture or air goes in");
@@ -84,6 +84,12 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
     }
 
     private static bool Rises(MeasuredLoss loss) => (loss.Rate + (loss.Reach * TimesTheReach)).KilogramsPerSecond < 0;
+
+    private static string Change(MeasuredLoss m) => m.High.KilogramsPerSecond < 0
+        ? $"{Grams(Gain(m.Rate))} g a year gained ({Grams(Gain(m.High))} to {Grams(Gain(m.Low))})"
+        : $"{Grams(m.Rate)} g a year lost ({Grams(m.Low)} to {Grams(m.High)})";
+
+    private static MassRate Gain(MassRate loss) => loss * -1;
 
     internal static string Grams(MassRate rate) => rate.GramsPerYear.ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
 }

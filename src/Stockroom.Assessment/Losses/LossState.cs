@@ -72,7 +72,7 @@ public sealed class LossState
 
     /// <summary>Density of the liquid or solid; 1000 kg/m3 where it is not known, which only sets the height of the level.</summary>
     public Density Density => _density ??= Content.Density
-        ?? (Content.Pure is { } pure ? Facts.Density(pure, Temperature).Value : null)
+        ?? (Content.Pure is { } pure ? Facts.RoomDensity(pure, Temperature) : null)
         ?? new Density(1000);
 
     /// <summary>What the content and its liquid cover fill.</summary>

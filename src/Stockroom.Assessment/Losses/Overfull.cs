@@ -26,7 +26,7 @@ internal static class Overfull
             return pressure > GlassAtMost ? $"{situation.Amount.Grams:0.##} g of {content.Name} would stand at {pressure.Bar:0.#} bar in a {vessel.Name}: amount or vessel is wrong, or it is a liquid under pressure" : null;
         }
 
-        var density = content.Density ?? (content.Pure is { } pure ? facts.Density(pure, situation.Temperature).Value : null);
+        var density = content.Density ?? (content.Pure is { } pure ? facts.RoomDensity(pure, situation.Temperature) : null);
         if (density is not { } known)
             return null;
         var volume = new Volume(situation.Amount.Kilograms / known.KilogramsPerCubicMetre);

@@ -57,7 +57,7 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
     {
         if (content.Critical is { } tc && t >= tc)
             return true;
-        return content.Pure is { MolarMass: not null } && content.Vapour(t).Value is { } saturation && Ideal(t) < saturation;
+        return content.Pure is { MolarMass: not null } && content.Vapour(t).Value is { } saturation && Ideal(t) * VapourCompressibility(saturation, t) < saturation;
     }
 
     /// <summary>Absolute, with its uncertainty; missing where it is not known.</summary>
@@ -99,6 +99,11 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
     private Volume Over(Density rho) => new(mass.Kilograms / rho.KilogramsPerCubicMetre);
 
     private bool IsFull(Temperature t) => content.LiquidDensity(t).Value is { } rho && Over(rho) >= ampoule.VolumeAt(t);
+
+    // Near the critical point saturated vapour is up to three times as dense as an ideal gas.
+    private double VapourCompressibility(Pressure saturation, Temperature t) => content.Critical is { } tc && content.CriticalPressure is { } pc
+        ? RedlichKwong.VapourCompressibility(saturation, t, tc, pc).Value
+        : 1;
 
     private Pressure Ideal(Temperature t) => Amount is { } n ? GasLaw.Pressure(n, ampoule.VolumeAt(t), t) : default;
 

@@ -37,7 +37,7 @@ internal sealed class SealedContent(Content content, PropertyFacts facts)
     /// <summary>Density of the liquid at saturation; missing for a solid and above the critical temperature.</summary>
     public Fact<Density> LiquidDensity(Temperature t) => Pure is { } pure ? facts.LiquidDensity(pure, t) : OfMixture(t);
 
-    public Density? SolidDensity => Pure is { } pure ? facts.SolidDensity(pure).Value : null;
+    public Density? SolidDensity => Pure is { } pure ? facts.SolidDensity(pure).Value ?? (Melting is { } melting ? LiquidDensity(melting).Value : null) : null;
 
     /// <summary>Sum of the partial pressures; missing where a volatile part's is not known.</summary>
     public Fact<Pressure> Vapour(Temperature t)

@@ -26,10 +26,18 @@ internal sealed class Densities(LiquidDensityTable table, PropertyTable properti
             : Fact<Density>.Of(fit.At(substance, t), fit.Spread, fit.Provenance);
     }
 
-    public Fact<Density> Solid(Substance substance) =>
-        properties.Find(substance, PropertyKind.Density) is { } entry
-            ? Fact<Density>.Of(new Density(entry.Value), entry.Spread, entry.Provenance)
-            : Fact<Density>.Missing($"no density of {substance.Name} is in the tables");
+    /// <summary>Never a reading above the melting point: that is the liquid's, and ice is lighter, most other solids heavier.</summary>
+    public Fact<Density> Solid(Substance substance, FreezingGrowth? growth)
+    {
+        if (properties.Find(substance, PropertyKind.Density) is not { } entry)
+            return Fact<Density>.Missing($"no density of {substance.Name} is in the tables");
+        if (!IsOfTheLiquid(substance, entry, out var melting))
+            return Fact<Density>.Of(new Density(entry.Value), entry.Spread, entry.Provenance);
+        var molten = Liquid(substance, new Temperature(melting));
+        return growth is { } swells && molten.Value is { } liquid
+            ? Fact<Density>.Of(liquid * (1 / (1 + swells.Growth.Value)), molten.Spread.And(Spread.OfPercent(1)), swells.Provenance, "its liquid at the melting point, less what it swells by")
+            : Fact<Density>.Missing($"no density of solid {substance.Name} is in the tables, only of its liquid");
+    }
 
     public static Fact<Density> Gas(Substance substance, Temperature t) =>
         substance.MolarMass is { } molarMass
@@ -38,7 +46,7 @@ internal sealed class Densities(LiquidDensityTable table, PropertyTable properti
 
     private Fact<Density> ByExpansion(Substance substance, Temperature t)
     {
-        if (substance.State != MatterState.Liquid || properties.Find(substance, PropertyKind.Density) is not { } known)
+        if (properties.Find(substance, PropertyKind.Density) is not { } known || (substance.State != MatterState.Liquid && !IsOfTheLiquid(substance, known, out _)))
             return Fact<Density>.Missing($"no liquid density of {substance.Name} is in the tables");
         var at = known.At ?? Temperature.FromCelsius(20);
         if (properties.Find(substance, PropertyKind.Expansion) is { } expansion)
@@ -53,5 +61,11 @@ internal sealed class Densities(LiquidDensityTable table, PropertyTable properti
             known.Spread.And(Spread.OfPercent(0.15 * Math.Abs(t.Kelvin - at.Kelvin))),
             known.Provenance,
             $"stated at {at.Celsius:0} degrees C; no expansion is in the tables");
+    }
+
+    private bool IsOfTheLiquid(Substance substance, PropertyTable.Entry reading, out double melting)
+    {
+        melting = properties.Find(substance, PropertyKind.MeltingPoint)?.Value ?? double.PositiveInfinity;
+        return substance.State != MatterState.Gas && (reading.At ?? Temperature.FromCelsius(20)).Kelvin > melting + 1;
     }
 }

@@ -70,7 +70,14 @@ public sealed class PropertyFacts
 
     public Fact<Density> LiquidDensity(Substance substance, Temperature t) => _densities.Value.Liquid(substance, t);
 
-    public Fact<Density> SolidDensity(Substance substance) => _densities.Value.Solid(substance);
+    public Fact<Density> SolidDensity(Substance substance) => _densities.Value.Solid(substance, GrowthOnFreezing(substance));
+
+    /// <summary>
+    /// What to reckon room with: the density in its state, and of a solid without one its liquid's at the melting point, which most
+    /// solids exceed. Null where neither is known.
+    /// </summary>
+    public Density? RoomDensity(Substance substance, Temperature t) => Density(substance, t).Value
+        ?? (StateAt(substance, t) == MatterState.Solid && MeltingPoint(substance).Value is { } melting ? LiquidDensity(substance, melting).Value : null);
 
     /// <summary>Density in the state that the substance has at the temperature and one atmosphere.</summary>
     public Fact<Density> Density(Substance substance, Temperature t) => _dense.Of(substance, t);
@@ -95,7 +102,8 @@ public sealed class PropertyFacts
             return MatterState.Gas;
         if (melting is { } m && t.Kelvin < m)
             return MatterState.Solid;
-        return melting is not null && boiling is not null ? MatterState.Liquid : substance.State;
+        // A solid above its melting point is liquid also where no boiling point is listed.
+        return melting is not null && (boiling is not null || substance.State == MatterState.Solid) ? MatterState.Liquid : substance.State;
     }
 
     /// <summary>Of the formula, else that stated for the vapour of a mixture such as turpentine; null where neither is known.</summary>

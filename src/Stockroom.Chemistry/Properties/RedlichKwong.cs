@@ -25,6 +25,21 @@ public static class RedlichKwong
     public static Volume LeastVolume(AmountOfSubstance n, Temperature critical, Pressure criticalPressure) =>
         new(n.Moles * 0.08664 * PhysicalConstants.GasConstant * critical.Kelvin / criticalPressure.Pascals);
 
+    /// <summary>
+    /// p V/(n R T) of the vapour at a pressure: the largest root of Z^3 - Z^2 + (A - B - B^2) Z - A B = 0, A = a p/(R^2 T^2.5), B = b p/(R T); never
+    /// below the 1/3 that the equation has at its critical point.
+    /// </summary>
+    public static Fraction VapourCompressibility(Pressure p, Temperature t, Temperature critical, Pressure criticalPressure)
+    {
+        var (reduced, over) = (p / criticalPressure, critical.Kelvin / t.Kelvin);
+        var a = 0.42748 * reduced * Math.Pow(over, 2.5);
+        var b = 0.08664 * reduced * over;
+        var z = 1.0;
+        for (var i = 0; i < 60 && z > 1.0 / 3; i++)
+            z -= ((((z - 1) * z) + (a - b - (b * b))) * z - (a * b)) / ((((3 * z) - 2) * z) + (a - b - (b * b)));
+        return new(Math.Max(z, 1.0 / 3));
+    }
+
     /// <summary>p V/(n R T); 1 for an ideal gas.</summary>
     public static Fraction Compressibility(Pressure p, AmountOfSubstance n, Volume v, Temperature t) =>
         new(p.Pascals * v.CubicMetres / (n.Moles * PhysicalConstants.GasConstant * t.Kelvin));

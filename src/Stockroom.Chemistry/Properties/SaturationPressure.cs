@@ -7,7 +7,8 @@ namespace Stockroom.Chemistry.Properties;
 /// <summary>
 /// The vapour pressure of a substance at a temperature, by the preferred fit of its phase. Below the melting point the solid's
 /// fit, or the liquid's value at the melting point carried down by Clausius-Clapeyron with an estimated heat of fusion; never the
-/// liquid's fit itself. At and above the critical temperature there is none. Without a fit, Trouton's rule from the boiling point.
+/// liquid's fit itself. At and above the critical temperature there is none. Without a fit, Lee and Kesler's law
+/// where the critical point is known, else Trouton's rule from the boiling point.
 /// </summary>
 internal sealed class SaturationPressure(VapourPressureTable table, PropertyTable properties)
 {
@@ -15,6 +16,8 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
     private const double FusionEntropy = 30;
 
     private static readonly Provenance Walden = new("Walden's rule for the entropy of fusion", "estimate", "1908");
+    private static readonly Provenance TroutonSublimation = new("Trouton's rule from the sublimation point", "estimate", "1884");
+    private static readonly Provenance Reduced = new("Lee and Kesler, AIChE J. 21, 510", "estimate from the boiling and critical points", "1975");
     private static readonly Provenance Trouton = new("Trouton's rule from the boiling point", "estimate", "1884");
 
     public Fact<Pressure> Of(Substance substance, Temperature t)
@@ -49,13 +52,29 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
 
     private Fact<Pressure> Estimate(Substance substance, Temperature t)
     {
-        var boiling = properties.Find(substance, PropertyKind.BoilingPoint)?.Value ?? properties.Find(substance, PropertyKind.SublimationPoint)?.Value;
-        if (boiling is not { } b)
+        if (ByCriticalPoint(substance, t) is { } reduced)
+            return reduced;
+        var boiling = properties.Find(substance, PropertyKind.BoilingPoint)?.Value;
+        if ((boiling ?? properties.Find(substance, PropertyKind.SublimationPoint)?.Value) is not { } b)
             return Fact<Pressure>.Missing($"no vapour pressure and no boiling point of {substance.Name} is in the tables");
+        var (does, point) = boiling is null ? ("sublimes", "sublimation point") : ("boils", "boiling point");
         if (t.Kelvin > b + 5)
-            return Fact<Pressure>.Missing($"{substance.Name} boils at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
+            return Fact<Pressure>.Missing($"{substance.Name} {does} at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
         var boilingPoint = new Temperature(b);
-        return Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), Trouton, "estimated by Trouton's rule from the boiling point");
+        return Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), boiling is null ? TroutonSublimation : Trouton, $"estimated by Trouton's rule from the {point}");
+    }
+
+    // Critical data of solids are extrapolations, of metals most of all.
+    private Fact<Pressure>? ByCriticalPoint(Substance substance, Temperature t)
+    {
+        if (substance.State == MatterState.Solid
+            || properties.Find(substance, PropertyKind.BoilingPoint)?.Value is not { } boiling
+            || properties.Find(substance, PropertyKind.CriticalTemperature)?.Value is not { } critical
+            || properties.Find(substance, PropertyKind.CriticalPressure)?.Value is not { } pressure
+            || !LeeKesler.Holds(new Temperature(boiling), new Temperature(critical)))
+            return null;
+        var p = LeeKesler.Pressure(new Temperature(boiling), new Temperature(critical), new Pressure(pressure), t);
+        return Fact<Pressure>.Of(p, LeeKesler.Spread(p), Reduced, "estimated from the boiling and critical points");
     }
 
     private double? Critical(Substance substance, VapourPressureFit? liquid) =>

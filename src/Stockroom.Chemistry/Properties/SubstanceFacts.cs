@@ -28,9 +28,15 @@ public sealed record SubstanceFacts
 
     public Temperature? Boiling { get; init; }
 
+    /// <summary>Where the solid's pressure reaches one atmosphere, for what has no boiling point there.</summary>
+    public Temperature? Sublimation { get; init; }
+
     public Temperature? Flash { get; init; }
 
     public Density? Density { get; init; }
+
+    /// <summary>Of a gas that can be liquid at this temperature: its liquid under its own pressure. Null for anything else.</summary>
+    public Density? LiquefiedDensity { get; init; }
 
     /// <summary>Of a solution: the sum over its volatile parts.</summary>
     public Pressure? VapourPressure { get; init; }
@@ -68,8 +74,10 @@ public sealed record SubstanceFacts
             State = pure is null ? content.State : facts.StateAt(pure, t),
             Melting = pure is null ? null : book.Take("melting_c", facts.MeltingPoint(pure)),
             Boiling = pure is null ? null : book.Take("boiling_c", facts.BoilingPoint(pure)),
+            Sublimation = pure is not null && facts.BoilingPoint(pure).Value is null && facts.SublimationPoint(pure) is { Value: not null } sublimes ? book.Take("sublimation_c", sublimes) : null,
             Flash = pure is null ? null : book.Take("flash_c", facts.FlashPoint(pure)),
             Density = pure is null ? book.Identity("density_g_ml", content.Density, content) : book.Take("density_g_ml", facts.Density(pure, t)),
+            LiquefiedDensity = pure is not null && facts.StateAt(pure, t) == MatterState.Gas ? book.Take("liquefied_density_g_ml", facts.LiquidDensity(pure, t)) : null,
             VapourPressure = book.Take("vapour_pressure_kpa", Total(content, t, facts)),
             VapourDensity = gas is not null && facts.MolarMass(gas) is { } m ? new Fraction(m / Air) : null,
             DiffusivityInAir = gas is null ? null : book.Take("diffusivity_in_air_cm2_s", facts.DiffusivityInAir(gas, t)),

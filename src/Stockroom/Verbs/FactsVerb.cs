@@ -60,8 +60,10 @@ internal sealed class FactsVerb : IVerb
         json.NumberOrNull("at_c", facts.At.Celsius);
         json.NumberOrNull("melting_c", facts.Melting?.Celsius);
         json.NumberOrNull("boiling_c", facts.Boiling?.Celsius);
+        json.NumberOrNull("sublimation_c", facts.Sublimation?.Celsius);
         json.NumberOrNull("flash_point_c", facts.Flash?.Celsius);
         json.NumberOrNull("density_g_ml", facts.Density?.GramsPerMillilitre);
+        json.NumberOrNull("liquefied_density_g_ml", facts.LiquefiedDensity?.GramsPerMillilitre);
         json.NumberOrNull("vapour_pressure_kpa", facts.VapourPressure?.Kilopascals);
         json.NumberOrNull("vapour_density_air", facts.VapourDensity?.Value);
         json.NumberOrNull("diffusivity_in_air_cm2_s", facts.DiffusivityInAir?.SquareCentimetresPerSecond);
@@ -115,9 +117,13 @@ internal sealed class FactsVerb : IVerb
             to.WriteLine($"made of: {string.Join(", ", content.Parts.Select(p => $"{p.Substance} {p.Percent.ToString("0.####", CultureInfo.InvariantCulture)} %"))}");
         Line($"state at {facts.At.Celsius:0.#} C", facts.State.ToString().ToLowerInvariant(), "state");
         Line("melting point", Celsius(facts.Melting), "melting_c");
-        Line("boiling point", Celsius(facts.Boiling), "boiling_c");
+        if (facts.Sublimation is null)
+            Line("boiling point", Celsius(facts.Boiling), "boiling_c");
+        Line("sublimation point", Celsius(facts.Sublimation), "sublimation_c");
         Line("flash point", Celsius(facts.Flash), "flash_c");
         Line("density", facts.Density is { } d ? $"{Words.Number(d.GramsPerMillilitre)} g/mL" : null, "density_g_ml");
+        if (facts.LiquefiedDensity is not null)
+            Line("density, liquefied", $"{Words.Number(facts.LiquefiedDensity.Value.GramsPerMillilitre)} g/mL", "liquefied_density_g_ml");
         Line("vapour pressure", facts.VapourPressure is { } v ? $"{Words.Number(v.Kilopascals)} kPa" : null, "vapour_pressure_kpa");
         Line("vapour density", facts.VapourDensity is { } x ? $"{Words.Number(x.Value)} times air" : null, "vapour_density_air");
         Line("diffusivity in air", facts.DiffusivityInAir is { } f ? $"{Words.Number(f.SquareCentimetresPerSecond)} cm2/s" : null, "diffusivity_in_air_cm2_s");

@@ -15,7 +15,9 @@ internal static class AmpouleJudge
     public static AmpouleFill Judge(AmpouleQuestion question, PropertyFacts facts)
     {
         if (GasMakers.Reason(question.Content, question.Damp) is { } never)
-            return new AmpouleFill { Verdict = FillVerdict.NeverSeal, Strength = question.Ampoule.Strength, Because = [never] };
+            return Never(question, never);
+        if (VesselFit.Resists(question.Ampoule.GlassName, question.Content, facts) is { Rating: ResistanceRating.Poor } attacked)
+            return Never(question, $"it attacks the glass: {attacked.Because}");
         var fill = Weigh(question, facts);
         return fill.Verdict is FillVerdict.Marginal or FillVerdict.Unsafe ? SoundFills.Advise(fill, question, facts) : fill;
     }
@@ -40,6 +42,8 @@ internal static class AmpouleJudge
         };
         if (RoomFault(question, content, filling, fill) is { } fault)
             return fill with { Because = [fault], AtMean = IsFullAt(fill, question.At) ? null : filling.Pressure(question.At).Value };
+        if (filling.MayOverfill(question.Warmest))
+            return Undecided(ampoule, $"no density of {content.Name} is in the tables: whether {question.Fill.Grams:0.##} g has room in {ampoule.Volume.Millilitres:0.##} mL is not known");
         var hot = filling.Pressure(question.Warmest);
         if (hot.Value is not { } atWarmest)
         {
@@ -49,7 +53,7 @@ internal static class AmpouleJudge
         }
 
         var (verdict, margin) = OfMargin(atWarmest, hot.Spread, ampoule.Strength);
-        var against = Against(question, content, fill).Concat(FillingRule.Against(question, content, facts)).ToList();
+        var against = Against(question, content, fill, facts).Concat(FillingRule.Against(question, content, facts)).ToList();
         if (against.Count > 0 && verdict < FillVerdict.Marginal)
             verdict = FillVerdict.Marginal;
         return fill with
@@ -81,8 +85,12 @@ internal static class AmpouleJudge
 
     private static bool IsFullAt(AmpouleFill fill, Temperature t) => fill.Ullage is { Value: <= 0 } || (fill.LiquidFull is { } full && full <= t);
 
-    private static IEnumerable<string> Against(AmpouleQuestion question, SealedContent content, AmpouleFill fill)
+    private static IEnumerable<string> Against(AmpouleQuestion question, SealedContent content, AmpouleFill fill, PropertyFacts facts)
     {
+        if (VesselFit.Resists(question.Ampoule.GlassName, question.Content, facts) is { Rating: ResistanceRating.Limited } stands)
+            yield return $"the glass stands it only for a while: {stands.Because}";
+        if (GasMakers.Polymerises(question.Content))
+            yield return $"{content.Name} can polymerise with heat enough to burst the tube, sooner without its inhibitor and the oxygen that this needs";
         if (fill.LiquidFull is { } near && near < FillingRatio.NotFullAt)
             yield return $"liquid-full at {near.Celsius:0} degrees C, below the 60 that the filling rule for liquefied gases asks for (UN P200)";
         if (Frost.Caution(question, content) is { } frost)
@@ -99,6 +107,8 @@ internal static class AmpouleJudge
         var verdict = margin.Low.Value >= 0.9 && margin.Expected.Value >= SoundMargin ? FillVerdict.Sound : margin.Expected.Value >= 1 ? FillVerdict.Marginal : FillVerdict.Unsafe;
         return (verdict, margin);
     }
+
+    private static AmpouleFill Never(AmpouleQuestion question, string why) => new() { Verdict = FillVerdict.NeverSeal, Strength = question.Ampoule.Strength, Because = [why] };
 
     private static AmpouleFill Undecided(Ampoule ampoule, string reason) => new() { Verdict = null, Strength = ampoule.Strength, Because = [reason] };
 }

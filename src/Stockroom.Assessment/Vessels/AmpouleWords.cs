@@ -37,7 +37,9 @@ internal static class AmpouleWords
         if (fill.LiquidFull is { } at)
             return $"liquid-full at {at.Celsius:0} degrees C";
         if (!filling.IsGasThroughout(warmest))
-            return content.StateAt(warmest) == MatterState.Solid ? null : "no liquid-full temperature below the end of its density fit";
+            return content.StateAt(warmest) == MatterState.Solid ? null
+                : content.LiquidDensity(warmest).Value is null ? $"where it is liquid-full is not known: {content.LiquidDensity(warmest).Reason}"
+                : "no liquid-full temperature below the end of its density fit";
         var why = content.Critical is { } tc && warmest >= tc
             ? $"above its critical temperature of {tc.Celsius:0} degrees C there is no liquid and no saturation pressure"
             : "too little to leave any liquid";

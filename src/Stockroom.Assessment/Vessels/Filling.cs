@@ -10,6 +10,9 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
     private const double LowestKelvin = 180;
     private const double HighestKelvin = 720;
 
+    /// <summary>Below liquid propane, silane and lithium; common practice.</summary>
+    private static readonly Density Lightest = new(400);
+
     /// <summary>Content of the tube as it was closed: the gas in the neck may be hot, the content is not warmer than a room.</summary>
     private Temperature ContentAtSealing => ampoule.SealedAt.Celsius > 25 ? Temperature.FromCelsius(20) : ampoule.SealedAt;
 
@@ -59,6 +62,13 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
             return true;
         return content.Pure is { MolarMass: not null } && content.Vapour(t).Value is { } saturation && Ideal(t) * VapourCompressibility(saturation, t) < saturation;
     }
+
+    /// <summary>
+    /// True for a liquid without a known density that may be too much: hardly any is lighter than <see cref="Lightest"/>. What of a solid went
+    /// in has room.
+    /// </summary>
+    public bool MayOverfill(Temperature t) =>
+        content.StateAt(t) != MatterState.Solid && !IsGasThroughout(t) && Condensed(t) is null && Over(Lightest).CubicMetres > ampoule.Volume.CubicMetres / 2;
 
     /// <summary>Absolute, with its uncertainty; missing where it is not known.</summary>
     public Fact<Pressure> Pressure(Temperature t)

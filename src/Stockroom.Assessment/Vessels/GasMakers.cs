@@ -50,6 +50,9 @@ internal static class GasMakers
         return carried is null ? null : $"{content.Name}: {Families[carried.Family.Key]}";
     }
 
+    /// <summary>True for a monomer.</summary>
+    public static bool Polymerises(Content content) => ContactProfile.Of(content, []).Families.Any(f => f.Family.Key == "monomer");
+
     /// <summary>True for what breaks water up by its alpha rays.</summary>
     public static bool IsStrongAlpha(Substance substance) => substance.Formula is { } f && f.Atoms.Keys.Any(StrongAlpha.Contains);
 }

@@ -61,7 +61,9 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
         if (t.Kelvin > b + 5)
             return Fact<Pressure>.Missing($"{substance.Name} {does} at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
         var boilingPoint = new Temperature(b);
-        return Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), boiling is null ? TroutonSublimation : Trouton, $"estimated by Trouton's rule from the {point}");
+        return boiling is null
+            ? Fact<Pressure>.Of(TroutonRule.Sublimation(boilingPoint, t), TroutonRule.SublimationSpread(boilingPoint, t), TroutonSublimation, $"estimated by Trouton's rule from the {point}")
+            : Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), Trouton, $"estimated by Trouton's rule from the {point}");
     }
 
     // Critical data of solids are extrapolations, of metals most of all.

@@ -12,9 +12,20 @@ public static class TroutonRule
 {
     private const double EntropyOverGasConstant = 88.0 / PhysicalConstants.GasConstant;
 
+    private const double FusionToo = 118.0 / 88;
+
     /// <summary>Estimate at or below the boiling point.</summary>
     public static Pressure Pressure(Temperature boiling, Temperature t) =>
         PhysicalConstants.StandardAtmosphere * Math.Exp(-Exponent(boiling, t));
+
+    /// <summary>
+    /// At or below the sublimation point: the entropy of sublimation is that of vaporisation and of fusion, 118 J/(mol K) with Walden's rule in its middle.
+    /// Uncertain by half the exponent: molecules that join or part as they leave the solid reach twice the entropy.
+    /// </summary>
+    public static Pressure Sublimation(Temperature sublimes, Temperature t) => PhysicalConstants.StandardAtmosphere * Math.Exp(-Exponent(sublimes, t) * FusionToo);
+
+    public static Spread SublimationSpread(Temperature sublimes, Temperature t) =>
+        Quantities.Spread.Of(Math.Exp(Math.Abs(0.5 * FusionToo * Exponent(sublimes, t))));
 
     public static Spread Spread(Temperature boiling, Temperature t) =>
         Quantities.Spread.Of(Math.Exp(Math.Abs(0.2 * Exponent(boiling, t))));

@@ -15,6 +15,9 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
     // Entropy of fusion between about 5 (metals) and 55 J/(mol K) (rigid molecules, Walden); the middle with its reach as spread.
     private const double FusionEntropy = 30;
 
+    /// <summary>Kelvins above the boiling point up to which the heat of vaporisation there is good enough; what is sealed gets so warm.</summary>
+    private const double AboveBoiling = 60;
+
     private static readonly Provenance Walden = new("Walden's rule for the entropy of fusion", "estimate", "1908");
     private static readonly Provenance TroutonSublimation = new("Trouton's rule from the sublimation point", "estimate", "1884");
     private static readonly Provenance Reduced = new("Lee and Kesler, AIChE J. 21, 510", "estimate from the boiling and critical points", "1975");
@@ -58,7 +61,7 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
         if ((boiling ?? properties.Find(substance, PropertyKind.SublimationPoint)?.Value) is not { } b)
             return Fact<Pressure>.Missing($"no vapour pressure and no boiling point of {substance.Name} is in the tables");
         var (does, point) = boiling is null ? ("sublimes", "sublimation point") : ("boils", "boiling point");
-        if (t.Kelvin > b + 5)
+        if (t.Kelvin > b + (boiling is null ? 5 : AboveBoiling))
             return Fact<Pressure>.Missing($"{substance.Name} {does} at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
         var boilingPoint = new Temperature(b);
         return boiling is null

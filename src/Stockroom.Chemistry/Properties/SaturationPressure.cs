@@ -8,7 +8,7 @@ namespace Stockroom.Chemistry.Properties;
 /// The vapour pressure of a substance at a temperature, by the preferred fit of its phase. Below the melting point the solid's
 /// fit, or the liquid's value at the melting point carried down by Clausius-Clapeyron with an estimated heat of fusion; never the
 /// liquid's fit itself. At and above the critical temperature there is none. Without a fit, Lee and Kesler's law
-/// where the critical point is known, else Trouton's rule from the boiling point.
+/// where the critical point is known, else Grain's method from the boiling point, or Trouton's rule from the sublimation point.
 /// </summary>
 internal sealed class SaturationPressure(VapourPressureTable table, PropertyTable properties)
 {
@@ -19,9 +19,9 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
     private const double AboveBoiling = 60;
 
     private static readonly Provenance Walden = new("Walden's rule for the entropy of fusion", "estimate", "1908");
-    private static readonly Provenance TroutonSublimation = new("Trouton's rule from the sublimation point", "estimate", "1884");
     private static readonly Provenance Reduced = new("Lee and Kesler, AIChE J. 21, 510", "estimate from the boiling and critical points", "1975");
-    private static readonly Provenance Trouton = new("Trouton's rule from the boiling point", "estimate", "1884");
+    private static readonly Provenance Trouton = new("Trouton's rule from the sublimation point", "estimate", "1884");
+    private static readonly Provenance Grain = new("Grain's method from the boiling point, in Lyman, Handbook of Chemical Property Estimation Methods", "estimate", "1982");
 
     public Fact<Pressure> Of(Substance substance, Temperature t)
     {
@@ -57,17 +57,27 @@ internal sealed class SaturationPressure(VapourPressureTable table, PropertyTabl
     {
         if (ByCriticalPoint(substance, t) is { } reduced)
             return reduced;
-        var boiling = properties.Find(substance, PropertyKind.BoilingPoint)?.Value;
-        if ((boiling ?? properties.Find(substance, PropertyKind.SublimationPoint)?.Value) is not { } b)
+        if (properties.Find(substance, PropertyKind.BoilingPoint)?.Value is { } boils)
+            return ByBoilingPoint(substance, new Temperature(boils), t);
+        if (properties.Find(substance, PropertyKind.SublimationPoint)?.Value is not { } sublimes)
             return Fact<Pressure>.Missing($"no vapour pressure and no boiling point of {substance.Name} is in the tables");
-        var (does, point) = boiling is null ? ("sublimes", "sublimation point") : ("boils", "boiling point");
-        if (t.Kelvin > b + (boiling is null ? 5 : AboveBoiling))
-            return Fact<Pressure>.Missing($"{substance.Name} {does} at {b - 273.15:0} degrees C and no fit of its vapour pressure is in the tables");
-        var boilingPoint = new Temperature(b);
-        return boiling is null
-            ? Fact<Pressure>.Of(TroutonRule.Sublimation(boilingPoint, t), TroutonRule.SublimationSpread(boilingPoint, t), TroutonSublimation, $"estimated by Trouton's rule from the {point}")
-            : Fact<Pressure>.Of(TroutonRule.Pressure(boilingPoint, t), TroutonRule.Spread(boilingPoint, t), Trouton, $"estimated by Trouton's rule from the {point}");
+        var point = new Temperature(sublimes);
+        return t.Kelvin > sublimes + 5
+            ? Fact<Pressure>.Missing($"{substance.Name} sublimes at {point.Celsius:0} degrees C and no fit of its vapour pressure is in the tables")
+            : Fact<Pressure>.Of(SublimationRule.Pressure(point, t), SublimationRule.Spread(point, t), Trouton, "estimated by Trouton's rule from the sublimation point");
     }
+
+    private Fact<Pressure> ByBoilingPoint(Substance substance, Temperature boiling, Temperature t)
+    {
+        if (t.Kelvin > boiling.Kelvin + AboveBoiling)
+            return Fact<Pressure>.Missing($"{substance.Name} boils at {boiling.Celsius:0} degrees C and no fit of its vapour pressure is in the tables");
+        var solid = properties.Find(substance, PropertyKind.MeltingPoint)?.Value is { } melting ? t.Kelvin < melting : substance.State == MatterState.Solid;
+        var p = GrainMethod.Pressure(boiling, t, solid);
+        return Fact<Pressure>.Of(p, GrainMethod.Spread(p, solid || MayBond(substance)), Grain, "estimated from the boiling point");
+    }
+
+    private static bool MayBond(Substance substance) =>
+        substance.Formula is not { } formula || (formula.Contains("H") && (formula.Contains("O") || formula.Contains("N") || formula.Contains("F")));
 
     // Critical data of solids are extrapolations, of metals most of all.
     private Fact<Pressure>? ByCriticalPoint(Substance substance, Temperature t)

@@ -85,9 +85,9 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
         if (vapour.Value is not { } p)
             return content.StateAt(t) == MatterState.Solid ? Fact<Pressure>.Of(Trapped(t, room), Spread.None, RealGas) : vapour;
 
-        // The vapour's uncertainty counts by its share of the whole.
+        // The vapour's uncertainty counts by its share of the whole; of hafnium in the cold no figure is small enough.
         var trapped = Trapped(t, room);
-        var spread = Spread.Of(((p * vapour.Spread.Factor) + trapped) / (p + trapped));
+        var spread = (p + trapped).Pascals > 0 ? Spread.Of(((p * vapour.Spread.Factor) + trapped) / (p + trapped)) : Spread.None;
         return Fact<Pressure>.Of(p + trapped, spread, vapour.Provenance!, vapour.Note);
     }
 

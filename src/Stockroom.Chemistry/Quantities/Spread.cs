@@ -6,9 +6,12 @@ namespace Stockroom.Chemistry.Quantities;
 /// </summary>
 public readonly record struct Spread
 {
+    // A hundred powers of ten: nothing is known then, and sums with it stay finite.
+    private const double MostLog = 230;
+
     private readonly double _log;
 
-    private Spread(double log) => _log = log;
+    private Spread(double log) => _log = Math.Min(log, MostLog);
 
     public static Spread None => default;
 

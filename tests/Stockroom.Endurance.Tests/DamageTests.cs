@@ -103,7 +103,7 @@ public sealed class DamageTests
             }
 
             var (of, at) = (random.Next(days.Count), random.Next(days.Count));
-            (disk[BookInMemory.Journal], disk[BookInMemory.Lite]) = (days[of].Journal, days[of].Lite);
+            (disk[BookInMemory.Journal], disk[BookInMemory.Lite], disk[BookInMemory.Snapshot]) = (days[of].Journal, days[of].Lite, days[of].Snapshot);
             var judgement = Judgement.Of(disk);
             disk[BookInMemory.Snapshot] = days[at].Snapshot;
             var answer = judgement.On(disk, $"seed {Counts.Seed}, trial {trial}");

@@ -48,13 +48,7 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
         StockBookFolder.Guarded($"the schedule of '{folder}' was not set", () =>
         {
             var unfinished = files.Settings + ".new";
-            LocalDisk.Instance.Delete(unfinished);
-            using (var file = LocalDisk.Instance.Open(unfinished, Opening.WriteAlone))
-            {
-                file.Write(Encode());
-                file.Sync();
-            }
-
+            Unfinished.Write(LocalDisk.Instance, unfinished, Encode());
             LocalDisk.Instance.Replace(unfinished, files.Settings);
             LocalDisk.Instance.SyncFolder(files.Folder);
             return true;

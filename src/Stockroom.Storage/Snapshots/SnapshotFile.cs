@@ -60,13 +60,7 @@ internal sealed class SnapshotFile(IDisk disk, BookFiles files, BookIdentity ide
         var unfinished = files.Snapshot + ".new";
         try
         {
-            disk.Delete(unfinished);
-            using (var file = disk.Open(unfinished, Opening.WriteAlone))
-            {
-                file.Write(new Snapshot(identity.Book, ledger.LastTransaction, lineHash, ledger.Entries.Count, ledger.HeadHash, StateCodec.Encode(ledger.State)).Encode());
-                file.Sync();
-            }
-
+            Unfinished.Write(disk, unfinished, new Snapshot(identity.Book, ledger.LastTransaction, lineHash, ledger.Entries.Count, ledger.HeadHash, StateCodec.Encode(ledger.State)).Encode());
             disk.Replace(unfinished, files.Snapshot);
             disk.SyncFolder(files.Folder);
             (_booked, _isUnsound) = (0, false);

@@ -33,4 +33,19 @@ public sealed class NewBookTests
         Assert.Equal(BookFault.DiskFull, Assert.Throws<BookUnavailableException>(() => folder.Make(full)).Fault);
         Assert.False(Path.Exists(folder.Folder));
     }
+
+    [Fact]
+    public void Attach_DiskFull_LeavesNoHalfFile()
+    {
+        using var folder = new BookOnDisk();
+        var disk = new RehearsedDisk { BytesThatGetThrough = 20 };
+        using var book = folder.Make(disk);
+        var draft = new Book.Entries.Attached { HappenedAt = BookOnDisk.Now, Container = BookOnDisk.Receive(book), Name = "a.txt", Sha256 = "", Bytes = 0, MediaType = "" };
+        disk.Before = (call, file) => _ = call == DiskCall.Write && file.EndsWith(".unfinished", StringComparison.Ordinal) ? throw new IOException("rehearsed", DiskFullOnUnix) : 0;
+        Assert.Equal(BookFault.DiskFull, Assert.Throws<BookUnavailableException>(() => book.Attach("Ada", draft, new byte[100])).Fault);
+        Assert.Empty(Directory.EnumerateFiles(Path.Combine(folder.Folder, "attachments")));
+        disk.Before = (_, _) => { };
+        book.Attach("Ada", draft, new byte[100]);
+        Assert.True(book.Verify().Holds);
+    }
 }

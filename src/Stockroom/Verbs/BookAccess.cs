@@ -85,7 +85,18 @@ internal static class BookAccess
     /// <summary>True where a book would have to be made first.</summary>
     public static bool IsNew(string folder) => !Path.Exists(folder) || IsEmptyFolder(folder);
 
-    private static bool IsEmptyFolder(string folder) => Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any();
+    // What may not be looked into is not empty; opening it says why.
+    private static bool IsEmptyFolder(string folder)
+    {
+        try
+        {
+            return Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     private static string? FromVariable(Surroundings around) => around.Variable(Variable) is { } folder && !string.IsNullOrWhiteSpace(folder) ? folder : null;
 

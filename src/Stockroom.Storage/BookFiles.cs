@@ -27,4 +27,7 @@ internal sealed record BookFiles(string Folder)
 
     /// <summary>Who holds the lock; stands apart because a locked file cannot be read everywhere.</summary>
     public string Holder => Path.Combine(Folder, "lock-holder.json");
+
+    /// <summary>All files that the program itself keeps in the folder.</summary>
+    public IReadOnlyList<string> Own => [Identity, Journal, Settings, Snapshot, Lite, LiteLog, Lock, Holder];
 }

@@ -60,6 +60,8 @@ public sealed record BookIdentity(int Format, string Book, DateTimeOffset Create
     /// <exception cref="BookUnavailableException">The file is not a book's identity, or is of a newer format.</exception>
     internal static BookIdentity Read(IDisk disk, BookFiles files)
     {
+        if (!disk.FileExists(files.Identity))
+            throw BookUnavailableException.DoesNotHold(files.Folder, $"it has no {Path.GetFileName(files.Identity)}; put back the one that belongs to it");
         using var file = disk.Open(files.Identity, Opening.Read);
         return Read(file.ReadAll(), files);
     }

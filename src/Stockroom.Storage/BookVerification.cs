@@ -130,8 +130,8 @@ internal static class BookVerification
             notes.Add(trouble);
         if (snapshot is null)
             return;
-        if (snapshot.Misfit(chain) is { } misfit)
-            findings.Add($"the snapshot does not fit the journal: {misfit}");
+        if (SnapshotFile.Contradiction(snapshot, chain) is { } contradiction)
+            findings.Add(contradiction);
         else if (snapshot.Entries == chain.Entries.Count && !snapshot.StateJson.Span.SequenceEqual(StateCodec.Encode(Ledger.Of("", chain.Entries).State)))
             findings.Add("the snapshot says otherwise than the journal; take it away, it is written anew");
     }

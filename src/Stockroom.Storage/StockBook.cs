@@ -59,7 +59,7 @@ public sealed class StockBook : IStockBook, IDisposable
         if (journal is null)
             return;
         _snapshot = new SnapshotFile(disk, files, identity);
-        Tell(_snapshot.Check(chain));
+        Tell(_snapshot.Check());
     }
 
     public BookIdentity Identity { get; }

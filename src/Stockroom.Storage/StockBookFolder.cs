@@ -5,6 +5,7 @@ using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
 using Stockroom.Storage.Readings;
 using Stockroom.Storage.Repairs;
+using Stockroom.Storage.Snapshots;
 
 namespace Stockroom.Storage;
 
@@ -43,9 +44,12 @@ public static class StockBookFolder
     /// <exception cref="BookUnavailableException">There is no book, it is in use, it is of a newer format, or the new folder is already there.</exception>
     public static RepairReport Repair(string folder, string newFolder, TimeProvider? clock = null) => BookRepair.Into(LocalDisk.Instance, folder, newFolder, clock ?? TimeProvider.System);
 
+    /// <summary>True if a path is one of the files a book keeps itself in, which nothing else may be written over.</summary>
+    public static bool IsOwnFile(string folder, string path) => new BookFiles(FullPath.Of(folder)).Own.Contains(FullPath.Of(path), StringComparer.Ordinal);
+
     internal static StockBook Create(IDisk disk, string folder, TimeProvider clock)
     {
-        var files = new BookFiles(Path.GetFullPath(folder));
+        var files = new BookFiles(FullPath.Of(folder));
         if (disk.FileExists(files.Folder))
             throw new BookUnavailableException(BookFault.AlreadyThere, $"'{folder}' is a file; a book needs a folder of its own");
         if (disk.FolderExists(files.Folder) && Directory.EnumerateFileSystemEntries(files.Folder).Any())
@@ -78,14 +82,26 @@ public static class StockBookFolder
 
     internal static BookFiles Find(IDisk disk, string folder)
     {
-        var files = new BookFiles(Path.GetFullPath(folder));
+        var files = new BookFiles(FullPath.Of(folder));
         if (disk.FileExists(files.Folder))
             throw new BookUnavailableException(BookFault.NotABook, $"'{folder}' is a file, not a stock book's folder; it was left as it is");
         if (!disk.FolderExists(files.Folder))
             throw new BookUnavailableException(BookFault.Missing, $"there is no stock book at '{folder}'");
-        if (!disk.FileExists(files.Identity))
+        if (!disk.FileExists(files.Identity) && !HasEntries(disk, files))
             throw new BookUnavailableException(BookFault.NotABook, $"the folder '{folder}' is not a stock book: it has no {Path.GetFileName(files.Identity)}; it was left as it is");
         return files;
+    }
+
+    // A folder with a journal is a book that lost its identity. One that this user may not look into is no answer either way.
+    private static bool HasEntries(IDisk disk, BookFiles files)
+    {
+        _ = Guarded($"the folder '{files.Folder}' cannot be looked into", () => disk.FilesIn(files.Folder));
+        if (!disk.FileExists(files.Journal))
+            return false;
+        using var journal = Guarded($"the folder '{files.Folder}' cannot be looked into", () => disk.Open(files.Journal, Opening.Read));
+        var begin = new byte[JournalLine.HashLength + 2];
+        return Guarded($"the folder '{files.Folder}' cannot be looked into", () => journal.ReadAtLeast(begin, begin.Length, throwOnEndOfStream: false)) == begin.Length
+            && begin[..JournalLine.HashLength].All(b => char.IsAsciiHexDigitLower((char)b)) && begin.AsSpan(JournalLine.HashLength).SequenceEqual(" {"u8);
     }
 
     internal static T Guarded<T>(string failure, Func<T> act)
@@ -103,6 +119,7 @@ public static class StockBookFolder
     private static StockBook Make(IDisk disk, BookFiles files, TimeProvider clock)
     {
         var identity = new BookIdentity(BookIdentity.CurrentFormat, Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)), clock.GetLocalNow());
+        var wasThere = disk.FolderExists(files.Folder);
         disk.MakeFolder(files.Folder);
         try
         {
@@ -119,6 +136,8 @@ public static class StockBookFolder
         catch (Exception e) when (DiskFaults.IsOfTheDisk(e))
         {
             TakeAway(disk, files);
+            if (!wasThere)
+                DiskFaults.Try(() => disk.DeleteFolder(files.Folder));
             throw;
         }
     }
@@ -145,6 +164,8 @@ public static class StockBookFolder
         opening.Hold(BookLock.TakeAlone(disk, files, clock));
         var file = opening.Hold(OpenJournal(disk, files, Opening.Write));
         var reading = Read(file, files, identity);
+        if (new SnapshotFile(disk, files, identity).Contradiction(reading.Chain) is { } contradiction)
+            throw BookUnavailableException.DoesNotHold(files.Folder, new LiteFiles(disk, files, identity, []).CompareOnly(reading.Chain).FirstOrDefault() ?? contradiction);
         var messages = new List<string>();
         var lite = opening.Hold(new LiteFiles(disk, files, identity, messages).OpenAndFollow(reading.Chain));
         var journal = new JournalFile(file, reading.GoodLength);

@@ -103,12 +103,12 @@ public sealed class DamageTests
             }
 
             var (of, at) = (random.Next(days.Count), random.Next(days.Count));
-            (disk[BookInMemory.Journal], disk[BookInMemory.Lite]) = (days[of].Journal, days[of].Lite);
+            (disk[BookInMemory.Journal], disk[BookInMemory.Lite], disk[BookInMemory.Snapshot]) = (days[of].Journal, days[of].Lite, days[of].Snapshot);
             var judgement = Judgement.Of(disk);
             disk[BookInMemory.Snapshot] = days[at].Snapshot;
             var answer = judgement.On(disk, $"seed {Counts.Seed}, trial {trial}");
-            Assert.Equal(at > of ? "repaired from the journal and told" : "harmless", answer);
-            tally.Add(at > of ? "newer than the journal: told and not used" : "as old or older: used as far as it goes");
+            Assert.Equal(at > of ? "refused" : "harmless", answer);
+            tally.Add(at > of ? "newer than the journal: refused, for the journal was cut short" : "as old or older: used as far as it goes");
         }
 
         tally.Print();

@@ -62,6 +62,20 @@ public sealed class IntakeDesk(PropertyFacts facts, WareCatalogue wares, Substan
             + "; something unknown is booked with the word 'orphan' and what is seen on it");
     }
 
+    /// <summary>What a field of a receipt is corrected to, looked up as on the way in.</summary>
+    /// <returns>The value as it is booked; as it was given, where the field is not one of those.</returns>
+    /// <exception cref="BookRefusal">It is not known or cannot be, in one line.</exception>
+    public string Corrected(Received receipt, string field, string value) => field switch
+    {
+        // What an orphan or a home-made mixture is called is the keeper's own affair.
+        "content" when !receipt.IsOrphan && receipt.Parts is null => ContentOf(new IntakeRequest { Content = value, Place = receipt.To }).Name,
+        "vessel" => Ware("vessel", value, wares.Vessels.Select(v => v.Name))!,
+        "closure" => Ware("closure", value, wares.Closures.Select(c => c.Name))!,
+        "cover" => CoverOf(value) ?? throw new BookRefusal("to take a cover away, write cover= with nothing behind it"),
+        "quantity" when !TypedAmount.TryParse(value, out _, out var problem) => throw new BookRefusal(problem),
+        _ => value,
+    };
+
     private static Content Orphan(IntakeRequest request)
     {
         if (string.IsNullOrWhiteSpace(request.Seen))

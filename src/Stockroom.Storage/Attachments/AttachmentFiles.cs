@@ -7,7 +7,7 @@ namespace Stockroom.Storage.Attachments;
 /// <summary>The folder of a book's attachments: each file is named by the SHA-256 of its content.</summary>
 internal sealed class AttachmentFiles(IDisk disk, BookFiles files)
 {
-    private const string Unfinished = ".unfinished";
+    private const string Ending = ".unfinished";
 
     public static string HashOf(ReadOnlySpan<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content));
 
@@ -35,14 +35,8 @@ internal sealed class AttachmentFiles(IDisk disk, BookFiles files)
 
         if (IsSound(hash))
             return false;
-        var (path, unfinished) = (PathOf(hash), PathOf(hash) + Unfinished);
-        disk.Delete(unfinished);
-        using (var file = disk.Open(unfinished, Opening.WriteAlone))
-        {
-            file.Write(content);
-            file.Sync();
-        }
-
+        var (path, unfinished) = (PathOf(hash), PathOf(hash) + Ending);
+        Unfinished.Write(disk, unfinished, content);
         disk.Delete(path);
         disk.Rename(unfinished, path);
         disk.SyncFolder(files.Attachments);

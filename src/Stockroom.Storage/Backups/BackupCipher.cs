@@ -30,6 +30,8 @@ internal static class BackupCipher
     {
         if (passphrase.Length < ShortestPassphrase)
             throw new BookUnavailableException(BookFault.Passphrase, $"the passphrase has {passphrase.Length} characters; at least {ShortestPassphrase} are needed, and a sentence is better");
+        if (passphrase.Any(IsCombining))
+            throw new BookUnavailableException(BookFault.Passphrase, "the passphrase holds a combining accent (U+0300 to U+036F), which another keyboard would not type; use whole letters");
         var (salt, nonce) = (RandomNumberGenerator.GetBytes(SaltSize), RandomNumberGenerator.GetBytes(NonceSize));
         var header = Encoding.ASCII.GetBytes($"{Begin}, {Iterations}, {Convert.ToHexStringLower(salt)}, {Convert.ToHexStringLower(nonce)}\n");
         var (text, tag) = (new byte[content.Length], new byte[TagSize]);
@@ -56,11 +58,14 @@ internal static class BackupCipher
         }
         catch (CryptographicException e)
         {
-            throw new FormatException("the passphrase is another, or the file was altered", e);
+            throw new FormatException($"the passphrase is another, or the file was altered{(passphrase.Any(IsCombining) ? "; as typed it holds combining accents, try it with whole letters" : "")}", e);
         }
     }
 
-    // The same words give the same key whichever keyboard composed their accents.
+    // The same words must give the same key whichever keyboard typed their accents; without the tables of Unicode to compose
+    // them, only letters that are whole already are taken.
+    private static bool IsCombining(char c) => c is >= '\u0300' and <= '\u036F';
+
     private static byte[] Key(string passphrase, byte[] salt, int iterations) =>
-        Rfc2898DeriveBytes.Pbkdf2(passphrase.Normalize(NormalizationForm.FormC), salt, iterations, HashAlgorithmName.SHA256, KeySize);
+        Rfc2898DeriveBytes.Pbkdf2(passphrase, salt, iterations, HashAlgorithmName.SHA256, KeySize);
 }

@@ -15,6 +15,11 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
     private const string Ending = ".stockbackup";
     private const string Stamp = "yyyyMMdd-HHmmss";
 
+    // Ten years; a figure beyond is a slip, and no calendar reaches as far.
+    private const int MostDays = 3_650;
+    private const int MostKept = 10_000;
+    private const int IdentityDigits = 8;
+
     /// <summary>The schedule of a book; null if none is set.</summary>
     /// <exception cref="BookUnavailableException">The settings cannot be read.</exception>
     public static BackupSchedule? Of(string folder)
@@ -43,13 +48,7 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
         StockBookFolder.Guarded($"the schedule of '{folder}' was not set", () =>
         {
             var unfinished = files.Settings + ".new";
-            LocalDisk.Instance.Delete(unfinished);
-            using (var file = LocalDisk.Instance.Open(unfinished, Opening.WriteAlone))
-            {
-                file.Write(Encode());
-                file.Sync();
-            }
-
+            Unfinished.Write(LocalDisk.Instance, unfinished, Encode());
             LocalDisk.Instance.Replace(unfinished, files.Settings);
             LocalDisk.Instance.SyncFolder(files.Folder);
             return true;
@@ -79,7 +78,7 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
     {
         clock ??= TimeProvider.System;
         var now = clock.GetLocalNow().DateTime;
-        var name = Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        var name = NameFor(folder);
         var there = Generations(name);
         // One from the future was made while the clock was wrong and says nothing of today.
         if (there.Exists(g => g.Made <= now && now < g.Made.AddDays(EveryDays)))
@@ -102,6 +101,14 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
         return (file, surplus);
     }
 
+    // Two books may be called the same, and neither's backups are the other's to count or to take away.
+    private static string NameFor(string folder)
+    {
+        var files = StockBookFolder.Find(LocalDisk.Instance, folder);
+        var identity = StockBookFolder.Guarded($"the book '{folder}' cannot be backed up", () => BookIdentity.Read(LocalDisk.Instance, files));
+        return $"{Path.GetFileNameWithoutExtension(files.Folder)}-{identity.Book[..IdentityDigits]}";
+    }
+
     // Newest first; only files named by this schedule for this book, whatever else lies there.
     private List<(DateTime Made, string File)> Generations(string name)
     {
@@ -120,12 +127,15 @@ public sealed record BackupSchedule(string To, int EveryDays, int Keep, bool Enc
 
     private BackupSchedule Checked(string book)
     {
-        if (EveryDays < 1 || Keep < 1)
-            throw new BookUnavailableException(BookFault.NotABook, $"a schedule of every {EveryDays} days keeping {Keep} cannot be; both are at least 1");
-        var inside = Path.GetFullPath(To) + Path.DirectorySeparatorChar;
+        if (EveryDays is < 1 or > MostDays || Keep is < 1 or > MostKept)
+            throw new BookUnavailableException(BookFault.NotABook, $"a schedule of every {EveryDays} days keeping {Keep} cannot be; it is every 1 to {MostDays} days, keeping 1 to {MostKept}");
+        var to = FullPath.Of(To);
+        if (File.Exists(to))
+            throw new BookUnavailableException(BookFault.NotABook, $"'{To}' is a file; backups need a folder");
+        var inside = to + Path.DirectorySeparatorChar;
         return inside.StartsWith(book + Path.DirectorySeparatorChar, StringComparison.Ordinal)
             ? throw new BookUnavailableException(BookFault.NotABook, $"'{To}' lies in the book itself; a backup belongs elsewhere, best on another disk")
-            : this with { To = Path.GetFullPath(To) };
+            : this with { To = to };
     }
 
     private byte[] Encode()

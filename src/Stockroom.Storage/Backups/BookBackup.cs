@@ -33,7 +33,7 @@ public static class BookBackup
 
     internal static BackupManifest Make(IDisk disk, string folder, string file, string? passphrase, TimeProvider clock)
     {
-        var target = Path.GetFullPath(file);
+        var target = FullPath.Of(file);
         if (disk.FileExists(target) || disk.FolderExists(target))
             throw new BookUnavailableException(BookFault.AlreadyThere, $"'{file}' is already there; a backup overwrites nothing, name another file");
         var report = BookVerification.OfFolder(disk, folder);
@@ -41,7 +41,7 @@ public static class BookBackup
             throw new BookUnavailableException(BookFault.Damaged, $"nothing was backed up: {report.Findings.Except(report.OfAttachments).First()}; see 'stockroom verify'");
         return StockBookFolder.Guarded($"nothing was backed up to '{file}'", () =>
         {
-            var files = new BookFiles(Path.GetFullPath(folder));
+            var files = new BookFiles(FullPath.Of(folder));
             var attachments = new AttachmentFiles(disk, files);
             var archive = Of(disk, files, attachments, passphrase is not null, clock);
             var packed = archive.Pack(attachments);
@@ -111,7 +111,7 @@ public static class BookBackup
     {
         try
         {
-            using var file = disk.Open(Path.GetFullPath(path), Opening.Read);
+            using var file = disk.Open(FullPath.Of(path), Opening.Read);
             var content = file.ReadAll();
             var isEncrypted = BackupCipher.IsEncrypted(content);
             if (isEncrypted && passphrase is null)

@@ -14,11 +14,24 @@ internal static class DiskFaults
     /// <param name="what">What failed, as the beginning of a sentence: "the book '...' cannot be opened".</param>
     public static BookUnavailableException Explain(Exception e, string what) => e switch
     {
-        UnauthorizedAccessException => new(BookFault.ReadOnly, $"{what}: its files or folder may not be written by this user; open it read-only or give the permission", e),
+        UnauthorizedAccessException => new(BookFault.ReadOnly, $"{what}: {OneLine(e.Message).TrimEnd('.')}; this user has no permission for it, or it is of another kind than belongs there", e),
         IOException io when Full.Contains(io.HResult) => new(BookFault.DiskFull, $"{what}: the disk is full; make room and try again", e),
         IOException io when WriteProtected.Contains(io.HResult) => new(BookFault.ReadOnly, $"{what}: the disk is read-only; open it read-only or copy it elsewhere", e),
         _ => new(BookFault.Disk, $"{what}: {OneLine(e.Message)}", e),
     };
+
+    /// <summary>Does what should follow a failure, of which the first is the one to tell.</summary>
+    public static void Try(Action act)
+    {
+        try
+        {
+            act();
+        }
+        catch (Exception e) when (IsOfTheDisk(e))
+        {
+            // The first failure is the one to tell.
+        }
+    }
 
     public static string OneLine(string message) => message.ReplaceLineEndings(" ");
 }

@@ -46,6 +46,9 @@ internal interface IDisk
 
     void Delete(string path);
 
+    /// <summary>Takes a folder away with all that is in it.</summary>
+    void DeleteFolder(string path);
+
     /// <summary>Makes names given or taken away in a folder durable.</summary>
     void SyncFolder(string path);
 }

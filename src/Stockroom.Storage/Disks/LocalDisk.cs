@@ -13,7 +13,10 @@ internal sealed class LocalDisk : IDisk
 
     public IReadOnlyList<string> FilesIn(string folder) => Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
 
-    public long? LengthOf(string path) => new FileInfo(path) is { Exists: true } file ? file.Length : null;
+    // A file that stands elsewhere behind a symbolic link has that file's length, not the link's.
+    public long? LengthOf(string path) => new FileInfo(path) is { Exists: true } file
+        ? file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo target ? target.Length : file.Length
+        : null;
 
     public void MakeFolder(string path)
     {
@@ -56,6 +59,8 @@ internal sealed class LocalDisk : IDisk
     public void RenameFolder(string from, string to) => Directory.Move(from, to);
 
     public void Delete(string path) => File.Delete(path);
+
+    public void DeleteFolder(string path) => Directory.Delete(path, recursive: true);
 
     public void SyncFolder(string path) => FolderSync.Sync(path);
 

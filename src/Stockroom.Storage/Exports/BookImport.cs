@@ -1,4 +1,5 @@
 using Stockroom.Storage.Disks;
+using Stockroom.Storage.Locks;
 using Stockroom.Storage.Repairs;
 
 namespace Stockroom.Storage.Exports;
@@ -31,11 +32,11 @@ public static class BookImport
 
     /// <summary>Whether the document could be put into a folder.</summary>
     /// <exception cref="BookUnavailableException">It could not.</exception>
-    public static ImportEnd Check(string folder, ExportedBook book) => Look(LocalDisk.Instance, Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)), book).End;
+    public static ImportEnd Check(string folder, ExportedBook book) => Look(LocalDisk.Instance, FullPath.Of(folder), book).End;
 
     internal static ImportEnd Into(IDisk disk, string folder, ExportedBook book, TimeProvider clock)
     {
-        var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        var target = FullPath.Of(folder);
         var (end, givesWay) = Look(disk, target, book);
         if (end == ImportEnd.AlreadyThere)
             return end;
@@ -59,6 +60,18 @@ public static class BookImport
         });
     }
 
+    // It will be taken away, so it may hold nothing of the keeper's and nobody may have it open.
+    private static bool GivesWay(IDisk disk, string folder)
+    {
+        var files = new BookFiles(folder);
+        if (Directory.EnumerateFileSystemEntries(folder).FirstOrDefault(f => f == files.Settings || !files.Own.Contains(f)) is { } more)
+            throw new BookUnavailableException(BookFault.AlreadyThere, $"'{folder}' is a book without entries that holds '{Path.GetFileName(more)}' as well, which would be lost; move it out, or name a folder that is not there yet");
+        using var still = BookLock.TryTakeShared(disk, files);
+        return still is not null || !disk.FileExists(files.Lock)
+            ? true
+            : throw new BookUnavailableException(BookFault.Locked, $"the book '{folder}' is open in {LockHolder.Of(disk, files)}; close it there first");
+    }
+
     // A folder that is there gives way only if it is empty, or a book nobody ever booked in.
     private static (ImportEnd End, bool GivesWay) Look(IDisk disk, string folder, ExportedBook book)
     {
@@ -70,7 +83,7 @@ public static class BookImport
         if (there.Ledger.HeadHash == book.Ledger.HeadHash)
             return (ImportEnd.AlreadyThere, false);
         if (there.Ledger.Entries.IsEmpty)
-            return (ImportEnd.Made, true);
+            return (ImportEnd.Made, GivesWay(disk, folder));
         throw new BookUnavailableException(BookFault.AlreadyThere, there.Identity.Book == book.Identity.Book
             ? $"'{folder}' is the same book with {there.Ledger.Entries.Count} entries where the file has {book.Ledger.Entries.Count}; a JSON file makes a whole book and is never added to one: name a folder that is not there yet"
             : $"'{folder}' is another book, with {there.Ledger.Entries.Count} entries of its own; a JSON file makes a whole book and is never mixed into another: name a folder that is not there yet");

@@ -21,7 +21,8 @@ public sealed class DocumentText
     {
         if (bytes.LongLength > mostBytes)
             throw new DocumentException(1, $"the file has {bytes.LongLength} bytes; at most {mostBytes} are imported: part it");
-        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        // With its byte order mark, or without one: no text begins with a zero byte, or has one after its first letter.
+        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] or [0, ..] or [_, 0, ..])
             throw new DocumentException(1, "the file is UTF-16; save it as UTF-8");
         var text = new DocumentText(bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes);
         if (Utf8.IsValid(text._bytes))

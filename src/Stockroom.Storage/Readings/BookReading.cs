@@ -3,6 +3,7 @@ using Stockroom.Storage.Journals;
 using Stockroom.Storage.Lite;
 using Stockroom.Storage.Locks;
 using Stockroom.Storage.Repairs;
+using Stockroom.Storage.Snapshots;
 
 namespace Stockroom.Storage.Readings;
 
@@ -17,31 +18,28 @@ internal sealed class BookReading(IDisk disk, BookFiles files)
 
     public StockBook Open() => Open(BookIdentity.Read(disk, files));
 
-    /// <summary>Opens also a book whose identity was lost, where LiteDB and the journal agree on which it is.</summary>
+    /// <summary>Opens also a book whose identity was lost or is another's, where LiteDB and the journal agree on which it is.</summary>
     public StockBook OpenDamaged()
     {
-        try
-        {
-            return Open(BookIdentity.Read(disk, files));
-        }
-        catch (BookUnavailableException e) when (e.Fault is BookFault.NotABook or BookFault.Damaged)
-        {
-            if (BookRepair.FromLite(disk, files) is not { } identity)
-                throw;
-            _damage.Add($"its {Path.GetFileName(files.Identity)} was altered; which book it is was taken from the LiteDB file");
-            return Open(identity);
-        }
+        var (identity, damage) = BookRepair.IdentityOf(disk, files);
+        if (damage is not null)
+            _damage.Add(damage);
+        return Open(identity);
     }
 
     private StockBook Open(BookIdentity identity)
     {
         using var still = BookLock.TryTakeShared(disk, files);
         var isWritten = still is null && disk.FileExists(files.Lock);
+        // Before the journal: of a book that is being written, the snapshot is never newer than a journal read after it.
+        var snapshot = new SnapshotFile(disk, files, identity).Read().Snapshot;
         var chain = ReadJournal(identity, isWritten);
         if (isWritten)
             _messages.Add($"{LockHolder.Of(disk, files)} has the book open to write; its LiteDB file was not compared");
         else
             chain = Compare(identity, chain);
+        if (_damage.Count == 0 && SnapshotFile.Contradiction(snapshot, chain) is { } contradiction)
+            _damage.Add(contradiction);
         if (_damage.Count > 0)
             _messages.Insert(0, InOneLine());
         return new StockBook(disk, files, identity, null, null, chain, _messages, TimeProvider.System, []) { Damage = _damage };

@@ -12,7 +12,7 @@ internal static class NewBook
     /// <exception cref="BookUnavailableException">Something is there.</exception>
     public static string Target(IDisk disk, string folder)
     {
-        var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        var target = FullPath.Of(folder);
         if (disk.FolderExists(target) || disk.FileExists(target))
             throw new BookUnavailableException(BookFault.AlreadyThere, $"'{folder}' is already there; name a folder that is not");
         if (disk.FolderExists(target + Unfinished))
@@ -20,11 +20,29 @@ internal static class NewBook
         return target;
     }
 
-    /// <summary>Writes and checks it, with the attachments that are given.</summary>
+    /// <summary>Writes and checks it, with the attachments that are given; what was begun and failed is taken away again.</summary>
     /// <exception cref="BookUnavailableException">What was written does not hold; it is not put in place.</exception>
     public static void Put(IDisk disk, string target, BookIdentity identity, ReadOnlySpan<byte> journalText, string head, TimeProvider clock, IEnumerable<(string Hash, byte[] Content)> attachments)
     {
         var files = new BookFiles(target + Unfinished);
+        try
+        {
+            Write(disk, files, identity, journalText, head, clock, attachments);
+            disk.RenameFolder(files.Folder, target);
+        }
+        catch
+        {
+            // A full disk would stay full of it, and the next attempt would find it in its way.
+            DiskFaults.Try(() => disk.DeleteFolder(files.Folder));
+            throw;
+        }
+
+        if (Path.GetDirectoryName(target) is { Length: > 0 } parent)
+            disk.SyncFolder(parent);
+    }
+
+    private static void Write(IDisk disk, BookFiles files, BookIdentity identity, ReadOnlySpan<byte> journalText, string head, TimeProvider clock, IEnumerable<(string Hash, byte[] Content)> attachments)
+    {
         disk.MakeFolder(files.Folder);
         using (var journal = disk.Open(files.Journal, Opening.Write))
         {
@@ -40,8 +58,5 @@ internal static class NewBook
         var report = BookVerification.OfFolder(disk, files.Folder);
         if (!report.RecordHolds || report.HeadHash != head)
             throw new BookUnavailableException(BookFault.Damaged, $"the new book in '{files.Folder}' does not hold and is not put in place: {report.Findings.FirstOrDefault() ?? "its head is another"}");
-        disk.RenameFolder(files.Folder, target);
-        if (Path.GetDirectoryName(target) is { Length: > 0 } parent)
-            disk.SyncFolder(parent);
     }
 }

@@ -34,8 +34,8 @@ internal sealed record Snapshot(string Book, long Transaction, string LineHash, 
     public string? Misfit(JournalChain chain)
     {
         if (Entries > chain.Entries.Count)
-            return $"it knows {Entries} entries and the journal {chain.Entries.Count}; if the journal was cut short, put the whole one back";
-        return chain.EntryHashes[Entries - 1] == EntryHash && chain.Entries[Entries - 1].Transaction == Transaction ? null : "it is not of this journal";
+            return $"it knows {Entries} entries and the journal {chain.Entries.Count}; if the journal was cut short, put the whole one back; if an older copy is meant, take the snapshot away";
+        return chain.EntryHashes[Entries - 1] == EntryHash && chain.Entries[Entries - 1].Transaction == Transaction ? null : "it is of another course of this book; put back the journal that belongs to it, or take the snapshot away";
     }
 
     /// <summary>One line, like one of the journal: the hash of the rest, a space, a JSON object.</summary>

@@ -30,14 +30,23 @@ internal sealed class SnapshotFile(IDisk disk, BookFiles files, BookIdentity ide
         }
     }
 
-    /// <summary>Compares it with the journal; what is told where it is not used, else null.</summary>
-    public string? Check(JournalChain chain)
+    /// <summary>What is told where it cannot be used, else null.</summary>
+    public string? Check()
     {
-        var (snapshot, trouble) = Read();
-        trouble ??= snapshot?.Misfit(chain) is { } misfit ? Unused(misfit) : null;
+        var (_, trouble) = Read();
         _isUnsound = trouble is not null;
         return trouble;
     }
+
+    /// <summary>
+    /// What a sound snapshot of this book knows that the journal lacks or has otherwise; null if nothing. It is written
+    /// behind the journal, so a journal that lacks it was cut short or replaced.
+    /// </summary>
+    public string? Contradiction(JournalChain chain) => Contradiction(Read().Snapshot, chain);
+
+    /// <inheritdoc cref="Contradiction(JournalChain)"/>
+    public static string? Contradiction(Snapshot? snapshot, JournalChain chain) =>
+        snapshot?.Misfit(chain) is { } misfit ? $"the snapshot does not fit the journal: {misfit}" : null;
 
     /// <summary>Counts what was booked; true when it is time to write.</summary>
     public bool IsDueAfter(int entries) => (_booked += entries) >= Most;
@@ -51,13 +60,7 @@ internal sealed class SnapshotFile(IDisk disk, BookFiles files, BookIdentity ide
         var unfinished = files.Snapshot + ".new";
         try
         {
-            disk.Delete(unfinished);
-            using (var file = disk.Open(unfinished, Opening.WriteAlone))
-            {
-                file.Write(new Snapshot(identity.Book, ledger.LastTransaction, lineHash, ledger.Entries.Count, ledger.HeadHash, StateCodec.Encode(ledger.State)).Encode());
-                file.Sync();
-            }
-
+            Unfinished.Write(disk, unfinished, new Snapshot(identity.Book, ledger.LastTransaction, lineHash, ledger.Entries.Count, ledger.HeadHash, StateCodec.Encode(ledger.State)).Encode());
             disk.Replace(unfinished, files.Snapshot);
             disk.SyncFolder(files.Folder);
             (_booked, _isUnsound) = (0, false);

@@ -90,11 +90,20 @@ internal sealed class ColumnMap
     {
         var plain = ImportField.Plain(_header[column]);
         var unit = Units.Where(u => QuantityHeaders.Any(q => plain == q + u || plain == q + "in" + u)).OrderByDescending(u => u.Length).FirstOrDefault();
-        if (unit is null || fields.All(f => f.Name != "quantity"))
+        if (fields.All(f => f.Name != "quantity"))
             return false;
+        if (unit is null)
+            return HasOtherUnit(_header[column]) ? throw new DocumentException(line, $"the unit of the column '{_header[column]}' is not known; known are mg, g, kg, mL, L: convert it, or say --map \"{_header[column]}=-\" to leave it out") : false;
         Set(line, "quantity", column);
         QuantityUnit = unit switch { "ml" => "mL", "l" => "L", _ => unit };
         return true;
+    }
+
+    // "Volume (oz)": an amount that would be lost, or taken for another.
+    private static bool HasOtherUnit(string header)
+    {
+        var cut = header.IndexOfAny(['(', '[']);
+        return cut > 0 && header.TrimEnd() is [.., ')' or ']'] && QuantityHeaders.Contains(ImportField.Plain(header[..cut]));
     }
 
     private void LeaveOut(int line, IReadOnlyList<ImportField> fields, int column)

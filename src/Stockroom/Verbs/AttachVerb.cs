@@ -39,24 +39,8 @@ internal sealed class AttachVerb : IVerb
         return command;
     }
 
-    private static byte[] Content(string path)
-    {
-        try
-        {
-            if (Directory.Exists(path))
-                throw RefusedException.Input($"'{path}' is a folder; attach a file");
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            if (file.Length > MostBytes)
-                throw RefusedException.Input($"'{path}' has {file.Length} bytes; at most {MostBytes} (20 MB) are attached: make a smaller copy of it");
-            if (file.Length == 0)
-                throw RefusedException.Input($"'{path}' is empty; there is nothing to attach");
-            var content = new byte[file.Length];
-            file.ReadExactly(content);
-            return content;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw RefusedException.Input($"'{path}' cannot be read: {e.Message}");
-        }
-    }
+    private static byte[] Content(string path) =>
+        InputFile.Read(path, MostBytes, $"at most {MostBytes} (20 MB) are attached: make a smaller copy of it") is { Length: > 0 } content
+            ? content
+            : throw RefusedException.Input($"'{path}' is empty; there is nothing to attach");
 }

@@ -29,6 +29,8 @@ internal sealed class BackupVerb : IVerb
         command.SetAction(p =>
         {
             var folder = BookAccess.FolderOf(p.GetValue(book), around);
+            if (new[] { p.GetValue(_file) is not null, p.GetValue(_to) is not null, p.GetValue(_due), p.GetValue(_off) }.Count(asked => asked) > 1)
+                throw RefusedException.Words("one thing at a time: backup FILE, --due, --to FOLDER or --off");
             if (p.GetValue(_to) is { } to)
                 return SetSchedule(new BackupSchedule(to, p.GetValue(_every), p.GetValue(_keep), p.GetValue(_encrypt)), folder, around);
             if (p.GetValue(_off))

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Stockroom.Book;
+using Stockroom.Book.Ledgers;
 using Stockroom.Book.Places;
 using Stockroom.Storage;
 
@@ -11,7 +12,16 @@ internal static class BookAccess
 {
     public const string Variable = "STOCKROOM_BOOK";
 
-    public static Option<string?> BookOption() => new("--book") { Description = "The book's folder; else STOCKROOM_BOOK, else one in your data folder", HelpName = "FOLDER" };
+    public static Option<string?> BookOption()
+    {
+        var option = new Option<string?>("--book") { Description = "The book's folder; else STOCKROOM_BOOK, else one in your data folder", HelpName = "FOLDER" };
+        option.Validators.Add(static result =>
+        {
+            if (result.Tokens is [{ Value: var folder }] && string.IsNullOrWhiteSpace(folder))
+                result.AddError($"'{folder}' is not a folder; write --book FOLDER");
+        });
+        return option;
+    }
 
     public static Option<bool> JsonOption() => new("--json") { Description = "Print one JSON document and nothing else" };
 
@@ -19,7 +29,7 @@ internal static class BookAccess
 
     /// <summary>The folder that is meant, whether or not it is there.</summary>
     public static string FolderOf(string? named, Surroundings around) =>
-        named ?? around.Variable(Variable) ?? Path.Combine(around.DataFolder, "stockroom.stockbook");
+        named ?? FromVariable(around) ?? Path.Combine(around.DataFolder, "stockroom.stockbook");
 
     /// <summary>Opens to read, a damaged book as far as it holds: that is told, and the exit code will be that of a refusal.</summary>
     public static StockBook Read(string? named, Surroundings around) => Seen(StockBookFolder.OpenDamaged(Existing(named, around)), around);
@@ -43,11 +53,16 @@ internal static class BookAccess
     }
 
     /// <summary>Opens to write, and makes an empty book first where nothing is there yet: a book begins with its first place.</summary>
-    public static StockBook WriteOrMake(string? named, Surroundings around)
+    /// <param name="named">The folder as typed.</param>
+    /// <param name="around">Streams and clock.</param>
+    /// <param name="first">What is to be booked first: where an empty book would refuse it, none is made.</param>
+    public static StockBook WriteOrMake(string? named, Surroundings around, Func<BookState, Transaction> first)
     {
         var folder = FolderOf(named, around);
-        if (Path.Exists(folder))
+        if (!IsNew(folder))
             return Write(named, around);
+        var nothing = Ledger.Empty("");
+        _ = nothing.Append(first(nothing.State), around.Clock.GetLocalNow());
         var book = around.Seen.Add(StockBookFolder.Create(folder, around.Clock));
         around.Error.WriteLine($"stockroom: a new, empty book was made in '{folder}'");
         return book;
@@ -67,10 +82,28 @@ internal static class BookAccess
 
     public static Place Place(BookState state, string words) => state.FindPlace(words);
 
+    /// <summary>True where a book would have to be made first.</summary>
+    public static bool IsNew(string folder) => !Path.Exists(folder) || IsEmptyFolder(folder);
+
+    // What may not be looked into is not empty; opening it says why.
+    private static bool IsEmptyFolder(string folder)
+    {
+        try
+        {
+            return Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    private static string? FromVariable(Surroundings around) => around.Variable(Variable) is { } folder && !string.IsNullOrWhiteSpace(folder) ? folder : null;
+
     private static string Existing(string? named, Surroundings around)
     {
         var folder = FolderOf(named, around);
-        return Directory.Exists(folder) || named is not null || around.Variable(Variable) is not null
+        return Directory.Exists(folder) || named is not null || FromVariable(around) is not null
             ? folder
             : throw RefusedException.Input(string.Create(CultureInfo.InvariantCulture,
                 $"there is no stock book at '{folder}' yet; name one with --book FOLDER, look at the demo with 'stockroom demo', or begin with 'stockroom place add'"));

@@ -67,7 +67,7 @@ internal sealed record ClassifyQuery
         {
             throw RefusedException.Input($"{path}: {e.Message}");
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (InputFile.IsUnreadable(e))
         {
             throw RefusedException.Input($"'{path}' cannot be read; a JSON file with \"ingredients\" is needed");
         }

@@ -75,7 +75,7 @@ internal static class CommandLine
                 : $"'{parsed.UnmatchedTokens[0]}' is not a verb.{NearestVerb(parsed.UnmatchedTokens[0])} (see 'stockroom --help')";
         }
 
-        return $"{OneLine(parsed.Errors[0].Message)} (see 'stockroom {verb.Name} --help')";
+        return $"{OneLine(ParseWords.FirstOf(parsed))} (see 'stockroom {verb.Name} --help')";
     }
 
     private static string NearestVerb(string typed)

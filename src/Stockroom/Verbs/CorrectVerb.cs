@@ -27,12 +27,20 @@ internal sealed class CorrectVerb : IVerb
             return book.Append(new Transaction(options.Keeper(parsed, around), new Corrected
             {
                 Entry = number,
-                Changes = [.. parsed.GetRequiredValue(changes).Select(Change)],
+                Changes = [.. Changes(parsed.GetRequiredValue(changes)).Select(c => CorrectedWords.Checked(c, number, book.Ledger))],
                 Reason = parsed.GetValue(because) ?? parsed.GetValue(options.Note) ?? "mistyped",
                 HappenedAt = Dates.MomentOf(parsed.GetValue(options.On), around.Clock),
             }));
         }));
         return command;
+    }
+
+    private static List<FieldChange> Changes(IEnumerable<string> words)
+    {
+        var changes = words.Select(Change).ToList();
+        return changes.GroupBy(c => c.Field, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? throw RefusedException.Words($"'{twice.Key}' stands twice; say once what it ought to have been")
+            : changes;
     }
 
     private static FieldChange Change(string words)

@@ -31,7 +31,7 @@ internal static class EachLine
             {
                 var parsed = command.Parse([.. line.Split('\t').Select(w => w.Trim()).Where(w => w.Length > 0)]);
                 if (parsed.Errors.Count > 0)
-                    throw RefusedException.Words(parsed.Errors[0].Message);
+                    throw RefusedException.Words(ParseWords.FirstOf(parsed));
                 JsonDocumentWriter.WriteLine(around.Out, answer(parsed));
             }
             catch (Exception e) when (e is BookRefusal or RefusedException)
@@ -50,7 +50,7 @@ internal static class EachLine
         {
             return File.OpenText(file);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (InputFile.IsUnreadable(e))
         {
             throw RefusedException.Input($"'{file}' cannot be read: {e.Message}");
         }

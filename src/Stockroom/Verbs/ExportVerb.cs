@@ -35,6 +35,8 @@ internal sealed class ExportVerb : IVerb
                 throw RefusedException.Words("--places is for a .csv; a .json holds the places anyway");
             if (day is not null && format == ".json")
                 throw RefusedException.Words("a .json holds every entry there is; --as-of is for a .csv or .ics");
+            if (StockBookFolder.IsOwnFile(BookAccess.FolderOf(p.GetValue(book), around), path))
+                throw RefusedException.Words($"'{path}' is a file of the book itself; name another");
             using var open = OpenedStock.OpenWhole(p.GetValue(book), day, around);
             var report = StockBookFolder.Verify(open.Book.Folder);
             if (!report.RecordHolds)

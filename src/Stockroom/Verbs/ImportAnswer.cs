@@ -8,6 +8,8 @@ namespace Stockroom.Verbs;
 /// <summary>Says what an import did, would do, or refuses: plain lines, or one JSON document {file, rows, booked, refused, ...}.</summary>
 internal sealed class ImportAnswer(Surroundings around, string path, bool isDry, bool isJson)
 {
+    private const int ShownColumns = 12;
+
     public bool IsDry => isDry;
 
     /// <summary>Of a list; what was booked is null where nothing was.</summary>
@@ -111,7 +113,7 @@ internal sealed class ImportAnswer(Surroundings around, string path, bool isDry,
     private void Print(CsvOutcome outcome, IReadOnlyList<Entry>? booked)
     {
         if (outcome.UnusedColumns.Count > 0)
-            around.Error.WriteLine($"stockroom: not used, for no field is known for it: {string.Join(", ", outcome.UnusedColumns.Select(c => $"'{c}'"))}; say --map \"COLUMN=FIELD\" if it should be");
+            around.Error.WriteLine($"stockroom: not used, for no field is known for it: {string.Join(", ", outcome.UnusedColumns.Take(ShownColumns).Select(c => $"'{c}'"))}{(outcome.UnusedColumns.Count > ShownColumns ? $" and {outcome.UnusedColumns.Count - ShownColumns} more" : "")}; say --map \"COLUMN=FIELD\" if it should be");
         if (outcome.Refused.Count > 0)
             return;
         if (isDry)

@@ -50,14 +50,15 @@ internal sealed class ImportVerb : IVerb
         {
             if (answer.IsDry)
             {
-                using var there = Path.Exists(folder) ? BookAccess.Read(named, around) : null;
+                using var there = BookAccess.IsNew(folder) ? null : BookAccess.Read(named, around);
                 return answer.Give(new CsvImport(there?.Ledger ?? Ledger.Empty(""), by, around.Clock).Try(bytes, stated), null);
             }
 
-            // A list that is refused makes no book.
-            if (!Path.Exists(folder) && new CsvImport(Ledger.Empty(""), by, around.Clock).Try(bytes, stated) is { Refused.Count: > 0 } refused)
-                return answer.Give(refused, null);
-            using var book = BookAccess.WriteOrMake(named, around);
+            // A list that is refused, or brings nothing, makes no book.
+            var alone = BookAccess.IsNew(folder) ? new CsvImport(Ledger.Empty(""), by, around.Clock).Try(bytes, stated) : null;
+            if (alone is { Refused.Count: > 0 } or { Entries.Count: 0 })
+                return answer.Give(alone, null);
+            using var book = BookAccess.WriteOrMake(named, around, _ => new Transaction(by, alone!.Entries));
             var outcome = new CsvImport(book.Ledger, by, around.Clock).Try(bytes, stated);
             return answer.Give(outcome, outcome.Entries.Count == 0 ? null : book.Append(new Transaction(by, outcome.Entries)));
         }
@@ -97,20 +98,5 @@ internal sealed class ImportVerb : IVerb
             : throw RefusedException.Words($"'--map {words}' is not COLUMN=FIELD; write for example --map \"Stored in=place\", or \"Colour=-\" to leave a column out");
     }
 
-    private static byte[] Bytes(string path, long most)
-    {
-        try
-        {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            if (file.Length > most)
-                throw RefusedException.Input($"'{path}' has {file.Length} bytes; at most {most} are imported at once");
-            var bytes = new byte[file.Length];
-            file.ReadExactly(bytes);
-            return bytes;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw RefusedException.Input($"'{path}' cannot be read: {e.Message}");
-        }
-    }
+    private static byte[] Bytes(string path, long most) => InputFile.Read(path, most, $"at most {most} are imported at once");
 }

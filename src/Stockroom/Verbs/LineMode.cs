@@ -69,7 +69,7 @@ internal static class LineMode
             words.RemoveAt(0);
         PlainWords.Check(words);
         var parsed = command.Parse(words);
-        return parsed.Errors.Count == 0 ? parsed : throw RefusedException.Words(parsed.Errors[0].Message);
+        return parsed.Errors.Count == 0 ? parsed : throw RefusedException.Words(ParseWords.FirstOf(parsed));
     }
 
     /// <summary>Says what became durable, and only that.</summary>

@@ -19,7 +19,7 @@ internal static class PassphraseOption
             var line = file == "-" ? around.In.ReadLine() : File.ReadLines(file).FirstOrDefault();
             return string.IsNullOrEmpty(line) ? throw RefusedException.Words($"'{file}' holds no passphrase; its first line is taken") : line;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (InputFile.IsUnreadable(e))
         {
             throw RefusedException.Input($"the passphrase in '{file}' cannot be read: {e.Message}");
         }

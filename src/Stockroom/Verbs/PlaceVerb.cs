@@ -63,9 +63,7 @@ internal sealed class PlaceVerb : IVerb
         options.AddTo(command);
         command.SetAction(p =>
         {
-            using var book = BookAccess.WriteOrMake(p.GetValue(options.Book), around);
-            var state = book.Ledger.State;
-            var made = new PlaceMade
+            Transaction Made(BookState state) => new(options.Keeper(p, around), new PlaceMade
             {
                 Place = p.GetValue(id) ?? PlaceIds.For(p.GetRequiredValue(name), state),
                 Name = p.GetRequiredValue(name),
@@ -74,8 +72,9 @@ internal sealed class PlaceVerb : IVerb
                 Limits = limits.Read(p),
                 HappenedAt = Dates.MomentOf(p.GetValue(options.On), around.Clock),
                 Note = p.GetValue(options.Note),
-            };
-            LineMode.Acknowledge(around, book.Append(new Transaction(options.Keeper(p, around), made)), p.GetValue(options.Json), oneLine: false);
+            });
+            using var book = BookAccess.WriteOrMake(p.GetValue(options.Book), around, Made);
+            LineMode.Acknowledge(around, book.Append(Made(book.Ledger.State)), p.GetValue(options.Json), oneLine: false);
             return ExitCodes.Done;
         });
         return command;

@@ -95,6 +95,17 @@ internal sealed class MemoryDisk(int blockSize = MemoryDisk.UsualBlock) : IDisk
         After(DiskCall.Delete, path);
     }
 
+    public void DeleteFolder(string path)
+    {
+        Before(DiskCall.Delete, path);
+        Name(n =>
+        {
+            foreach (var name in n.Keys.Where(k => IsUnder(k, path)).ToList())
+                n.Remove(name);
+        });
+        After(DiskCall.Delete, path);
+    }
+
     public void SyncFolder(string path)
     {
         Before(DiskCall.SyncFolder, path);

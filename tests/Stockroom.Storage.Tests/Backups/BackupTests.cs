@@ -157,4 +157,77 @@ public sealed class BackupTests
         Assert.Throws<BookUnavailableException>(() => new BackupSchedule(Path.Combine(disk.Folder, "backups"), 7, 3).Set(disk.Folder));
         Assert.Null(BackupSchedule.Of(disk.Folder));
     }
+
+    [Fact]
+    public void Schedule_TwoBooksOfOneName_NeitherCountsNorTakesAwayTheOthers()
+    {
+        using var one = new BookOnDisk();
+        using var two = new BookOnDisk();
+        one.MakeAndClose();
+        two.MakeAndClose();
+        var schedule = new BackupSchedule(one.Beside("backups"), EveryDays: 1, Keep: 1);
+        var clock = new FakeTimeProvider(BookOnDisk.Now.ToUniversalTime());
+        for (var day = 0; day < 3; day++)
+        {
+            Assert.NotNull(schedule.RunIfDue(one.Folder, null, clock).Made);
+            Assert.NotNull(schedule.RunIfDue(two.Folder, null, clock).Made);
+            clock.Advance(TimeSpan.FromDays(1));
+        }
+
+        var heads = Directory.GetFiles(one.Beside("backups")).Select(f => BookBackup.Check(f).Book).Order(StringComparer.Ordinal);
+        Assert.Equal(new[] { one, two }.Select(d => StockBookFolder.Open(d.Folder, readOnly: true).Identity.Book).Order(StringComparer.Ordinal), heads);
+    }
+
+    [Theory]
+    [InlineData("", 7, 3)]
+    [InlineData("a\0b", 7, 3)]
+    [InlineData("backups", int.MaxValue, 3)]
+    [InlineData("backups", 7, int.MaxValue)]
+    public void Schedule_ThatCannotBe_IsRefusedAsTypedAndAsFoundInTheSettings(string to, int days, int keep)
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        Assert.Throws<BookUnavailableException>(() => new BackupSchedule(to, days, keep).Set(disk.Folder));
+        Assert.Null(BackupSchedule.Of(disk.Folder));
+        File.WriteAllText(Path.Combine(disk.Folder, "settings.json"), $$$"""{"backup":{"to":{{{System.Text.Json.JsonSerializer.Serialize(to)}}},"every_days":{{{days}}},"keep":{{{keep}}}}}""");
+        Assert.Throws<BookUnavailableException>(() => BackupSchedule.Of(disk.Folder));
+    }
+
+    [Fact]
+    public void Schedule_OntoAFile_IsRefused()
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        File.WriteAllText(disk.Beside("letter"), "Dear diary");
+        Assert.Contains("is a file", Assert.Throws<BookUnavailableException>(() => new BackupSchedule(disk.Beside("letter"), 7, 3).Set(disk.Folder)).Message, StringComparison.Ordinal);
+    }
+
+    // Without Unicode's tables, an accent typed apart from its letter would be another passphrase than the letter typed whole.
+    [Fact]
+    public void Make_PassphraseWithACombiningAccent_IsRefusedAndTheWholeLetterOpensIt()
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        var file = disk.Beside("a.stockbackup");
+        Assert.Equal(BookFault.Passphrase, Assert.Throws<BookUnavailableException>(() => BookBackup.Make(disk.Folder, file, "pa\u0308sswords")).Fault);
+        Assert.False(File.Exists(file));
+        BookBackup.Make(disk.Folder, file, "p\u00E4sswords");
+        Assert.Equal(11, BookBackup.Check(file, "p\u00E4sswords").Entries);
+        Assert.Contains("combining accents", Assert.Throws<BookUnavailableException>(() => BookBackup.Check(file, "pa\u0308sswords")).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" ")]
+    public void BackupOrRestore_ToNoName_IsRefused(string name)
+    {
+        using var disk = new BookOnDisk();
+        disk.MakeAndClose();
+        BookBackup.Make(disk.Folder, disk.Beside("a"));
+        Assert.Throws<BookUnavailableException>(() => BookBackup.Make(disk.Folder, name));
+        Assert.Throws<BookUnavailableException>(() => BookBackup.Check(name));
+        Assert.Throws<BookUnavailableException>(() => BookBackup.Restore(disk.Beside("a"), name));
+        Assert.Throws<BookUnavailableException>(() => StockBookFolder.Repair(disk.Folder, name));
+        Assert.Throws<BookUnavailableException>(() => StockBookFolder.Open(name));
+    }
 }

@@ -59,6 +59,8 @@ internal sealed class RehearsedDisk : IDisk
 
     public void Delete(string path) => Do(DiskCall.Delete, path, () => LocalDisk.Instance.Delete(path));
 
+    public void DeleteFolder(string path) => Do(DiskCall.Delete, path, () => LocalDisk.Instance.DeleteFolder(path));
+
     public void SyncFolder(string path) => Do(DiskCall.SyncFolder, path, () => LocalDisk.Instance.SyncFolder(path));
 
     private void Do(DiskCall call, string path, Action act)

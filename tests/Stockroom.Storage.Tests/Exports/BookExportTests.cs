@@ -75,6 +75,31 @@ public sealed class BookExportTests : IDisposable
         Assert.Equal(2, Directory.GetDirectories(_parent).Length);
     }
 
+    [Theory]
+    [InlineData("letter.txt")]
+    [InlineData("settings.json")]
+    public void Import_IntoABookWithoutEntriesThatHoldsMore_IsRefusedAndKeepsIt(string more)
+    {
+        var exported = BookImport.Read(Document(_lines));
+        var empty = Path.Combine(_parent, "empty.stockbook");
+        StockBookFolder.Create(empty).Dispose();
+        File.WriteAllText(Path.Combine(empty, more), "Dear diary");
+        var refusal = Assert.Throws<BookUnavailableException>(() => BookImport.Into(empty, exported));
+        Assert.Contains($"holds '{more}' as well", refusal.Message, StringComparison.Ordinal);
+        Assert.Throws<BookUnavailableException>(() => BookImport.Check(empty, exported));
+        Assert.Equal("Dear diary", File.ReadAllText(Path.Combine(empty, more)));
+    }
+
+    [Fact]
+    public void Import_IntoABookWithoutEntriesThatAnotherHolds_IsRefused()
+    {
+        var exported = BookImport.Read(Document(_lines));
+        var empty = Path.Combine(_parent, "empty.stockbook");
+        using var held = StockBookFolder.Create(empty);
+        Assert.Equal(BookFault.Locked, Assert.Throws<BookUnavailableException>(() => BookImport.Into(empty, exported)).Fault);
+        Assert.True(Directory.Exists(empty));
+    }
+
     [Fact]
     public void Import_IntoABookWithEntries_IsRefusedUnlessItIsThisBook()
     {

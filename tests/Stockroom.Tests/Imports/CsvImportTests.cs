@@ -129,6 +129,33 @@ public sealed class CsvImportTests : IDisposable
     }
 
     [Fact]
+    public void Import_ManyColumnsNoFieldIsKnownFor_NamesTheFirstAndCountsTheRest()
+    {
+        var answer = Run($"content,place,{string.Join(',', Enumerable.Range(0, 500).Select(n => $"z{n}"))}\nacetone,left-shelf\n");
+        Assert.Equal(0, answer.Code);
+        Assert.Contains("'z11' and 488 more; say", answer.ErrorLine, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Volume (oz)")]
+    [InlineData("Amount [pcs]")]
+    public void Import_AmountInAUnitThatIsNotKnown_IsRefusedUnlessItIsLeftOut(string header)
+    {
+        Assert.Contains($"the unit of the column '{header}' is not known", Import($"content,place,{header}\nacetone,left-shelf,20\n").Json.GetProperty("refused")[0].GetProperty("because").GetString(), StringComparison.Ordinal);
+        Import($"content,place,{header}\nacetone,left-shelf,20\n", "--map", $"{header}=-").Done();
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Import_Utf16WithoutAMark_IsNamed(bool bigEndian)
+    {
+        var file = Path.Combine(_keeper.Folder, "wide.csv");
+        File.WriteAllBytes(file, new System.Text.UnicodeEncoding(bigEndian, byteOrderMark: false).GetBytes("content,place\nacetone,left-shelf\n"));
+        Assert.Contains("the file is UTF-16", _keeper.Run("import", file).Refused(3), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Import_OrphanOnlyWhereItIsStated()
     {
         Assert.Contains("booked with the word 'orphan'", Import("content,place,orphan\nbrown sludge,left-shelf,\n").Json.GetProperty("refused")[0].GetProperty("because").GetString(), StringComparison.Ordinal);

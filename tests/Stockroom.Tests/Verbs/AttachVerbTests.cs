@@ -35,6 +35,29 @@ public sealed class AttachVerbTests : IDisposable
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(back));
     }
 
+    // A pipe does not say how long it is.
+    [Fact]
+    public async Task AttachOrImport_FromAPipe_IsTakenAndOneThatNeverEndsIsRefused()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "pipes have no name in a folder there");
+        async Task<Answer> Through(string name, string text, params string[] verb)
+        {
+            var pipe = Path.Combine(_keeper.Folder, name);
+            using (var made = System.Diagnostics.Process.Start("mkfifo", [pipe]))
+                await made.WaitForExitAsync(TestContext.Current.CancellationToken);
+            var writing = Task.Run(() => File.WriteAllText(pipe, text), TestContext.Current.CancellationToken);
+            var answer = await Task.Run(() => _keeper.Run([.. verb, pipe]), TestContext.Current.CancellationToken);
+            await writing;
+            return answer;
+        }
+
+        Assert.Contains("11 bytes", (await Through("note.txt", "it was full", "attach", _id)).Done().Out, StringComparison.Ordinal);
+        Assert.Contains("1 rows booked", (await Through("list.csv", "content,amount,place\nacetone,20 mL,left-shelf\n", "import")).Done().Out, StringComparison.Ordinal);
+        Assert.Contains("not JSON", (await Through("book.json", "{", "import")).Refused(3), StringComparison.Ordinal);
+        File.CreateSymbolicLink(Path.Combine(_keeper.Folder, "endless.csv"), "/dev/zero");
+        Assert.Contains("has more than", Unchanged(3, "import", Path.Combine(_keeper.Folder, "endless.csv")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Verify_AttachmentAltered_ExitsThreeAndNamesIt()
     {

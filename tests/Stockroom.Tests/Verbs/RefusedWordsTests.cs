@@ -6,6 +6,52 @@ public sealed class RefusedWordsTests
     private static readonly string LongName = new('x', 200);
 
     [Theory]
+    [InlineData(2, "list", "--book", "")]
+    [InlineData(2, "demo", "--report", "--book", " ")]
+    [InlineData(3, "backup", "")]
+    [InlineData(3, "repair", "")]
+    [InlineData(3, "restore", "x", "")]
+    [InlineData(2, "import", "")]
+    [InlineData(2, "export", "")]
+    [InlineData(3, "facts", "--each", "")]
+    [InlineData(3, "classify", "--mix-file", "")]
+    [InlineData(3, "backup", "x", "--encrypt", "--passphrase-file", "")]
+    public void Name_OfAFileOrFolder_Blank_IsRefusedInOneLine(int code, params string[] typed)
+    {
+        using var keeper = Keeper.WithSmallBook();
+        var before = keeper.BookBytes();
+        keeper.Run(typed).Refused(code);
+        Assert.Equal(before, keeper.BookBytes());
+    }
+
+    [Theory]
+    [InlineData("'99999999999' is not a whole number of a size that can be for '--every'", "backup", "--to", "x", "--every", "99999999999")]
+    [InlineData("one thing at a time", "backup", "x.stockbackup", "--due")]
+    [InlineData("one thing at a time", "backup", "--to", "x", "--off")]
+    public void Option_Wrong_IsRefusedWithoutNamesOfTypes(string words, params string[] typed) => AssertRefused(words, typed);
+
+    [Fact]
+    public void Export_OverTheBooksOwnFile_IsRefused()
+    {
+        using var keeper = Keeper.WithSmallBook();
+        var before = keeper.BookBytes();
+        Assert.Contains("is a file of the book itself", keeper.Run("export", Path.Combine(keeper.Book, "book.json")).Refused(2), StringComparison.Ordinal);
+        Assert.Equal(before, keeper.BookBytes());
+    }
+
+    [Theory]
+    [InlineData("place", "add", "x", "--kind", "palace")]
+    [InlineData("place", "add", "x", "--kind", "shelf", "--inside", "nowhere")]
+    public void Place_FirstOfABookAndRefused_MakesNoBook(params string[] typed)
+    {
+        using var keeper = new Keeper();
+        keeper.Run(typed).Refused(2);
+        Assert.False(Path.Exists(keeper.Book));
+        Directory.CreateDirectory(keeper.Book);
+        Assert.Equal(0, keeper.Run("place", "add", "x", "--kind", "room").Code);
+    }
+
+    [Theory]
     [InlineData("'MM452' is a mistyped container's id: its check character", "show", "MM452")]
     [InlineData("'M0O51' is not a container's id: 'O' never stands in one", "show", "M0O51")]
     [InlineData("'MM4' is not a container's id: it has 3 characters", "show", "MM4")]

@@ -184,6 +184,36 @@ public sealed class WritingVerbTests : IDisposable
         Unchanged("correct", $"{number}", change);
     }
 
+    [Theory]
+    [InlineData("content=unobtainium", "is not in the catalogue")]
+    [InlineData("vessel=bathtub", "is not a vessel")]
+    [InlineData("closure=cork of dreams", "is not a closure")]
+    [InlineData("cover=lava", "is not a cover")]
+    [InlineData("quantity=5 elephants", "is not a unit")]
+    [InlineData("quantity=-1 mL", "must be above zero")]
+    public void Correct_ReceiptToWhatNothingIsKnownOf_IsRefusedAsOnTheWayIn(string change, string words)
+    {
+        var number = _keeper.Run("add", "acetone", "--place", "left-shelf", "--amount", "20 mL", "--json").Done().Json.GetProperty("entry").GetInt32();
+        Assert.Contains(words, Unchanged("correct", $"{number}", change), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Correct_ReceiptBySynonymOrWithoutAValue_BooksTheCataloguesNameOrTakesItAway()
+    {
+        var receipt = _keeper.Run("add", "acetone", "--place", "left-shelf", "--vessel", "glass vial 20 mL", "--json").Done().Json;
+        _keeper.Run("correct", $"{receipt.GetProperty("entry").GetInt32()}", "content=propan-2-ol", "vessel=").Done();
+        var shown = Show(receipt.GetProperty("id").GetString()!);
+        Assert.Equal(_keeper.Run("facts", "propan-2-ol", "--json").Done().Json.GetProperty("name").GetString(), shown.GetProperty("content").GetString());
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, shown.GetProperty("vessel").ValueKind);
+    }
+
+    [Fact]
+    public void Correct_OneFieldTwice_IsRefused()
+    {
+        var number = _keeper.Run("add", "acetone", "--place", "left-shelf", "--json").Done().Json.GetProperty("entry").GetInt32();
+        Assert.Contains("'net_g' stands twice", Unchanged("correct", $"{number}", "net_g=1", "net_g=2"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void AsOf_EarlierDay_ShowsTheBookAsItWas()
     {

@@ -12,8 +12,8 @@ internal static class ForecastWarnings
             yield return $"{path.Path}: not counted; {path.Finding.Because}";
         foreach (var path in network.Paths.Where(p => p.Finding.NotCounted.Count > 0))
             yield return $"{path.Path}: {string.Join(", ", path.Finding.NotCounted)} not counted; how fast it passes is not in the tables";
-        if (AmpouleFill.Of(situation, facts) is { Verdict: FillVerdict.NeverSeal or FillVerdict.Unsafe, Because: [var why, ..] } fill)
-            yield return $"sealed in the flame: {(fill.Verdict == FillVerdict.NeverSeal ? "never seal" : "unsafe")}; {why}";
+        if (AmpouleFill.Fault(situation, facts) is { } fault)
+            yield return $"sealed in the flame: {fault}";
         if (Overfull.Why(situation, facts) is { } overfull)
             yield return overfull;
         if (situation.Content.WaterPercent is > 0 and < 100)

@@ -70,25 +70,34 @@ public sealed record AmpouleFill
     {
         if (situation.Closure.Mechanism != ClosureMechanism.Fused)
             return null;
-        var warmest = situation.Warmest ?? new Temperature(Math.Max(AssumedWarmest.Kelvin, situation.Temperature.Kelvin + situation.DailySwing.Kelvins));
-        var fill = Of(
-            new AmpouleQuestion
-            {
-                Content = situation.Content,
-                Fill = situation.Amount,
-                Ampoule = Ampoule.Of(situation),
-                At = situation.Temperature,
-                Warmest = warmest,
-                Coldest = situation.Coldest ?? Lower(situation.Temperature, Temperature.FromCelsius(5)),
-            },
-            facts);
+        var question = Ask(situation);
+        var fill = Of(question, facts);
         var assumed = new List<string>(2);
         if (fill.Verdict != FillVerdict.NeverSeal && Unsaid(situation) is { } unsaid)
             assumed.Add(unsaid);
         if (situation.Warmest is null)
-            assumed.Add($"the warmest of the place is not known; {warmest.Celsius:0} degrees C assumed");
+            assumed.Add($"the warmest of the place is not known; {question.Warmest.Celsius:0} degrees C assumed");
         return assumed.Count > 0 ? fill with { Because = [.. fill.Because, .. assumed] } : fill;
     }
+
+    /// <summary>Why a flame-sealed vessel ought not to be one as it stands; null where it may, or cannot be judged, or has another closure.</summary>
+    public static string? Fault(Situation situation, PropertyFacts facts) => situation.Closure.Mechanism != ClosureMechanism.Fused ? null
+        : AmpouleJudge.Verdict(Ask(situation), facts) switch
+        {
+            { Verdict: FillVerdict.NeverSeal, Because: [var why, ..] } => $"never seal; {why}",
+            { Verdict: FillVerdict.Unsafe, Because: [var why, ..] } => $"unsafe; {why}",
+            _ => null,
+        };
+
+    private static AmpouleQuestion Ask(Situation situation) => new()
+    {
+        Content = situation.Content,
+        Fill = situation.Amount,
+        Ampoule = Ampoule.Of(situation),
+        At = situation.Temperature,
+        Warmest = situation.Warmest ?? new Temperature(Math.Max(AssumedWarmest.Kelvin, situation.Temperature.Kelvin + situation.DailySwing.Kelvins)),
+        Coldest = situation.Coldest ?? Lower(situation.Temperature, Temperature.FromCelsius(5)),
+    };
 
     // What of the sealing nobody booked.
     private static string? Unsaid(Situation situation) => (situation.SealedGas, situation.SealedGasAt) switch

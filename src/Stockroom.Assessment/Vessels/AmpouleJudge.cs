@@ -14,15 +14,21 @@ internal static class AmpouleJudge
 
     public static AmpouleFill Judge(AmpouleQuestion question, PropertyFacts facts)
     {
+        var fill = Verdict(question, facts);
+        return fill.Verdict is FillVerdict.Marginal or FillVerdict.Unsafe ? SoundFills.Advise(fill, question, facts) : fill;
+    }
+
+    /// <summary>The same without advice on a better fill, which takes twenty verdicts more.</summary>
+    public static AmpouleFill Verdict(AmpouleQuestion question, PropertyFacts facts)
+    {
         if (GasMakers.Reason(question.Content, question.Damp) is { } never)
             return Never(question, never);
         if (VesselFit.Resists(question.Ampoule.GlassName, question.Content, facts) is { Rating: ResistanceRating.Poor } attacked)
             return Never(question, $"it attacks the glass: {attacked.Because}");
-        var fill = Weigh(question, facts);
-        return fill.Verdict is FillVerdict.Marginal or FillVerdict.Unsafe ? SoundFills.Advise(fill, question, facts) : fill;
+        return Weigh(question, facts);
     }
 
-    /// <summary>The verdict without advice on a better fill.</summary>
+    /// <summary>The verdict on a content that may be sealed at all.</summary>
     internal static AmpouleFill Weigh(AmpouleQuestion question, PropertyFacts facts)
     {
         var ampoule = question.Ampoule;

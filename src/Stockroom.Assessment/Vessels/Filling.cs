@@ -9,6 +9,7 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
 {
     private const double LowestKelvin = 180;
     private const double HighestKelvin = 720;
+    private const int Stride = 12;
 
     /// <summary>Below liquid propane, silane and lithium; common practice.</summary>
     private static readonly Density Lightest = new(400);
@@ -36,20 +37,33 @@ internal sealed class Filling(SealedContent content, Mass mass, Ampoule ampoule,
     /// <summary>Where the liquid alone fills the glass; null where that lies above the end of its density fit.</summary>
     public Temperature? LiquidFull()
     {
-        Temperature? below = null;
-        for (var k = LowestKelvin; k < HighestKelvin; k++)
+        // By strides first; only the stride in which something happens is gone through kelvin by kelvin.
+        var (from, below) = (LowestKelvin, (Temperature?)null);
+        while (from < HighestKelvin)
         {
-            var t = new Temperature(k);
-            if (content.LiquidDensity(t).Value is null)
+            var ahead = new Temperature(from + Stride);
+            if (content.LiquidDensity(ahead).Value is null == below is null && !IsFull(ahead))
             {
-                if (below is not null)
-                    return null;
+                (from, below) = (ahead.Kelvin, below is null ? null : ahead);
                 continue;
             }
 
-            if (IsFull(t))
-                return below is { } b ? Bisect(b, t) : t;
-            below = t;
+            for (var k = from; k <= from + Stride; k++)
+            {
+                var t = new Temperature(k);
+                if (content.LiquidDensity(t).Value is null)
+                {
+                    if (below is not null)
+                        return null;
+                    continue;
+                }
+
+                if (IsFull(t))
+                    return below is { } b ? Bisect(b, t) : t;
+                below = t;
+            }
+
+            from += Stride;
         }
 
         return null;

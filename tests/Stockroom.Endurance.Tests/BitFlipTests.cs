@@ -32,4 +32,28 @@ public sealed class BitFlipTests
         tally.Print();
         Assert.True(tally["refused"] + tally["repaired from the journal and told"] > 0, "no flip was noticed");
     }
+
+    // Where LiteDB's collection says which page its index ends in: read past on opening, and the next entry loses its way from there.
+    [Fact]
+    public void Book_TheEndOfTheIndexFlipped_IsToldAtTheNextEntryAtTheLatest()
+    {
+        const int page = 8192;
+        const byte collection = 2;
+        var (disk, _) = BookInMemory.Filled(new Random(5), transactions: 14, killed: true);
+        var judgement = Judgement.Of(disk);
+        var whole = disk[BookInMemory.LiteLog];
+        var last = Enumerable.Range(0, whole.Length / page).Last(n => whole[(n * page) + 4] == collection) * page;
+        var tally = new Tally("bit flips where the index ends");
+        for (var bit = 0; bit < 64; bit++)
+        {
+            var damaged = disk.Copy();
+            var flipped = (byte[])whole.Clone();
+            flipped[last + 100 + (bit / 8)] ^= (byte)(1 << (bit % 8));
+            damaged[BookInMemory.LiteLog] = flipped;
+            tally.Add(judgement.On(damaged, $"bit {bit % 8} of byte {100 + (bit / 8)} of the collection's page"));
+        }
+
+        tally.Print();
+        Assert.True(tally["repaired from the journal and told"] > 10, "hardly a flip was noticed");
+    }
 }

@@ -14,6 +14,9 @@ internal sealed class LiteStore : IDisposable
     // Entries found by their number to try the upper levels of the index.
     private const int Sample = 100;
 
+    // Entries looked for after each insertion, from the last on.
+    private const int Newest = 4;
+
     // An engine that failed may hold a transaction whose finalizer throws and so ends the program: it is never collected.
     private static readonly List<LiteEngine> Failed = [];
 
@@ -82,8 +85,35 @@ internal sealed class LiteStore : IDisposable
     /// <summary>Stores entries whole, durable when it returns.</summary>
     /// <exception cref="IOException">The disk failed.</exception>
     /// <exception cref="LiteException">LiteDB found its file damaged.</exception>
-    public void Insert(IEnumerable<(Entry Entry, string Text, string Hash)> entries) =>
-        Change(engine => engine.Insert(EntryDocument.Collection, entries.Select(e => EntryDocument.Of(e.Entry, e.Text, e.Hash)), BsonAutoId.Int64));
+    /// <exception cref="InvalidDataException">LiteDB took them, and its index does not lead to them.</exception>
+    public void Insert(IEnumerable<(Entry Entry, string Text, string Hash)> entries)
+    {
+        var last = 0L;
+        Change(engine => engine.Insert(
+            EntryDocument.Collection,
+            entries.Select(e =>
+            {
+                last = e.Entry.Number;
+                return EntryDocument.Of(e.Entry, e.Text, e.Hash);
+            }),
+            BsonAutoId.Int64));
+        if (last > 0)
+            CheckNewest(last);
+    }
+
+    // A damaged page of the collection may be sound enough to be written on, and lose its way from there.
+    private void CheckNewest(long last)
+    {
+        var expected = last;
+        foreach (var number in Read(EntryDocument.Collection, new Query { OrderBy = "$._id", Order = Query.Descending, Select = "{_id: $._id}", Limit = Newest }).Select(d => d["_id"].AsInt64))
+        {
+            if (number != expected--)
+                throw new InvalidDataException($"its index leads to entry {number} where {expected + 1} belongs");
+        }
+
+        if (last - expected < Math.Min(Newest, last))
+            throw new InvalidDataException($"its index, walked backwards, ends at entry {expected + 1}");
+    }
 
     /// <summary>Closes it; what was acknowledged is in the journal, so a failure loses nothing.</summary>
     public void Dispose()

@@ -91,5 +91,6 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
 
     private static MassRate Gain(MassRate loss) => loss * -1;
 
-    internal static string Grams(MassRate rate) => rate.GramsPerYear.ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
+    // Adding nothing makes a plain 0 of a loss that rounds to -0.
+    internal static string Grams(MassRate rate) => (Math.Round(rate.GramsPerYear, 3) + 0.0).ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
 }

@@ -111,6 +111,21 @@ public sealed class LossCourseTests
         }
     }
 
+    // A solution of a gas loses its gas whatever the warmth: as it grows weaker the water presses more, yet below its boiling point it goes on to fade
+    // (common practice: ammonia water left warm is soon plain water).
+    [Theory]
+    [InlineData(20)]
+    [InlineData(50)]
+    [InlineData(52)]
+    [InlineData(60)]
+    public void AmmoniaWater_LeftWarm_GoesFlat(double celsius)
+    {
+        var course = Follow(Bench.Of("ammonia solution 25%", 150, "glass reagent bottle 250 mL", "loose cap", celsius)).Expected;
+        var days = (double[])[1, 10, 100];
+        Assert.True(days.Select(d => course.Strength(Span.FromDays(d)).Value).Zip((double[])[0.95, 0.5, 0.1]).All(p => p.First < p.Second || celsius < 50), "it stays strong");
+        Assert.True(course.Strength(Span.FromYears(10)).Value < 0.01 && course.Last.Rate > 0);
+    }
+
     // A leak that a balance shows to be three times as fast empties the bottle in a third of the time; what only changes into another element keeps its pace.
     [Fact]
     public void Pace_HastensWhatABalanceShows()

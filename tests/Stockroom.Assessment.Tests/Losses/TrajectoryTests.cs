@@ -82,6 +82,16 @@ public sealed class TrajectoryTests
         Assert.Null(still.Reaches(new(0.9)));
     }
 
+    // So little that no course is followed: it goes on at the pace of the start, and a leak a thousand times as wide empties it.
+    [Fact]
+    public void OnePoint_ThatLosesALittle_GoesOnSo()
+    {
+        var slow = new Trajectory([new(0, 0.1, 2e-6 / Year)]);
+        Assert.Equal(0.1 - 2e-5, slow.After(Span.FromYears(10)).Kilograms, 1e-12);
+        Assert.Equal(0.1 - 0.02, slow.After(Span.FromYears(10 * 1000)).Kilograms, 1e-12);
+        Assert.Equal(0, slow.After(Span.FromYears(1e6)).Kilograms);
+    }
+
     // Nothing to lose, or no way to lose it by: no course is followed.
     [Theory]
     [InlineData("glass ampoule 10 mL", "flame seal", 5)]

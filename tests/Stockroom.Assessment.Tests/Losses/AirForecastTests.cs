@@ -244,7 +244,7 @@ public sealed class AirForecastTests
     {
         var (inCabinet, inRoom) = (In(Bench.Of("radium", 1e-6, "glass vial 2 mL", "none")).Air!.Radon!, Forecast.Of(Bench.Of("radium", 1e-6, "glass vial 2 mL", "none") with { Air = Room }, Bench.Facts, Bench.Day).Air!.Radon!);
         Assert.True(inCabinet.Inner.Expected.BecquerelsPerCubicMetre > 10 * inCabinet.Room!.Value.Expected.BecquerelsPerCubicMetre);
-        Assert.Equal(inCabinet.Room.Value.Expected.BecquerelsPerCubicMetre / 300, inCabinet.ShareOfReference.Expected.Value, 1e-12);
-        Assert.Equal(inRoom.Inner.Expected.BecquerelsPerCubicMetre / 300, inRoom.ShareOfReference.Expected.Value, 1e-12);
+        Assert.Equal(inCabinet.Room.Value.Expected.BecquerelsPerCubicMetre / 300, inCabinet.ShareOfReference!.Value.Expected.Value, 1e-12);
+        Assert.Equal(inRoom.Inner.Expected.BecquerelsPerCubicMetre / 300, inRoom.ShareOfReference!.Value.Expected.Value, 1e-12);
     }
 }

@@ -156,6 +156,18 @@ public sealed class SealVerdictTests
         Assert.Contains("moisture or air goes in", inAll.Because, StringComparison.Ordinal);
     }
 
+    // Brine that should dry no further, and goes on losing, though more slowly: no one is told that a leak began when it slowed.
+    [Fact]
+    public void Seal_LosesLessThanBefore_IsNotSaidToHaveBegunToLeak()
+    {
+        var brine = Bench.Of("calcium chloride 40%", 150, "HDPE bottle 250 mL", "loose cap", 21) with { Humidity = new Fraction(0.6), Weighings = Bromine((0, 200), (60, 170), (120, 142), (180, 120)).Weighings };
+        var verdict = Of(brine);
+        Assert.Equal(SealState.Failing, verdict.State);
+        Assert.True(verdict.Measured!.Last!.Rate < verdict.Measured.Before!.Rate);
+        Assert.DoesNotContain("begun to leak", verdict.Because, StringComparison.Ordinal);
+        Assert.Contains("lately 134", verdict.Because, StringComparison.Ordinal);
+    }
+
     // Tighter than nineteen of twenty such closures.
     [Fact]
     public void Seal_LessThanTheClosureLetsGo_IsBelow()

@@ -78,7 +78,7 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
         var lately = m.Last is null ? "" : $", lately {Grams(recent.Rate)}";
         if (dropped > e.Posterior.Failing)
             return $"{words}{lately}; {explained}: the seal fails, or something was taken out and not booked; weigh once more to tell";
-        return e.Posterior.Begun > 0.5 * e.Posterior.Failing && m.Before is { } before
+        return e.Posterior.Begun > 0.5 * e.Posterior.Failing && m.Before is { } before && recent.Rate > before.Rate
             ? $"it lost {Grams(before.Rate)} g a year until {before.To:yyyy-MM-dd} and {Grams(recent.Rate)} since: the seal has begun to leak"
             : $"{words}{lately}; {explained}: the seal fails";
     }

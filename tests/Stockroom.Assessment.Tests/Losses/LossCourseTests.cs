@@ -97,7 +97,6 @@ public sealed class LossCourseTests
     [InlineData("sulfuric acid 98%", 200, 0.5)]
     [InlineData("sulfuric acid 60%", 5, 0.3)]
     [InlineData("sulfuric acid 60%", 200, 0.5)]
-    [InlineData("phosphoric acid 85%", 50, 0.3)]
     [InlineData("calcium chloride 40%", 50, 0.5)]
     public void SolutionInBalanceWithTheRoom_Stays(string content, double grams, double humidity)
     {

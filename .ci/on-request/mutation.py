@@ -50,6 +50,13 @@ killed = states["Killed"] + states["Timeout"] + states["KilledAlone"]
 judged = killed + states["Survived"] + states["NoCoverage"]
 percent = 100 * killed / judged if judged else 0
 kinds = collections.Counter()
+of_file = collections.defaultdict(collections.Counter)
+for file, _, mutant in found:
+    of_file[file][mutant["status"]] += 1
+for file, of in sorted(of_file.items()):
+    dead, alive = of["Killed"] + of["Timeout"] + of["KilledAlone"], of["Survived"] + of["NoCoverage"]
+    if dead + alive:
+        print(f"{file}: {dead + alive} mutants, {dead} killed, {alive} alive")
 for file, lines, mutant in sorted(found, key=lambda x: (x[0], x[2]["location"]["start"]["line"])):
     if mutant["status"] not in ("Survived", "NoCoverage"):
         continue

@@ -8,8 +8,12 @@ internal static class HygroscopicContents
     private static readonly HashSet<string> Names = new(StringComparer.Ordinal)
     {
         "phosphorus pentoxide", "calcium chloride", "sodium hydroxide", "potassium hydroxide", "lithium chloride", "lithium bromide", "zinc chloride", "aluminium chloride",
-        "iron(III) chloride", "magnesium perchlorate", "magnesium chloride", "glycerol", "phosphoric acid", "calcium oxide", "barium oxide", "potassium carbonate", "antimony trichloride", "tin(IV) chloride",
+        "iron(III) chloride", "magnesium perchlorate", "magnesium chloride hexahydrate", "glycerol", "phosphoric acid", "calcium oxide", "barium oxide", "potassium carbonate",
+        "antimony trichloride", "tin tetrachloride",
     };
+
+    /// <summary>The pure contents that do, by their names in the catalogue.</summary>
+    internal static IReadOnlyCollection<string> Listed => Names;
 
     public static bool TakesUp(Situation situation) => Why(situation) is not null;
 

@@ -7,8 +7,13 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>A situation at one moment: composition and amount as they are then, and what follows from them.</summary>
 public sealed class LossState
 {
+    // Of the air's pressure: what a dissolved gas counts for at most, and it with the vapours of the liquids beside it.
+    private const double MostOfAGas = 0.9;
+    private const double Together = 0.99;
+
     private IReadOnlyList<Vapour>? _vapours;
     private Pressure? _moisture;
+    private double? _ofLiquids;
     private bool? _isGas;
     private Density? _density;
 
@@ -55,13 +60,15 @@ public sealed class LossState
     public IReadOnlyList<Vapour> Vapour => _vapours ??= Vapours.Over(Content, Temperature, Facts);
 
     /// <summary>
-    /// Partial pressure of a vapour over the content. A dissolved gas never counts for more than nine tenths of the air's pressure; what is
-    /// above that leaves the solution at once.
+    /// Partial pressure of a vapour over the content. A dissolved gas never counts for more than nine tenths of the air's pressure, nor for more
+    /// than the vapours beside it leave of that: what is above leaves the solution at once, and as it grows weaker it does not begin to boil.
     /// </summary>
     public Pressure Over(Vapour v)
     {
         var p = v.Pressure.Value ?? default;
-        return Content.Pure is null && v.Gas.State == MatterState.Gas && p > Atmosphere * 0.9 ? Atmosphere * 0.9 : p;
+        return Content.Pure is null && v.Gas.State == MatterState.Gas
+            ? new Pressure(Math.Min(p.Pascals, Math.Min(MostOfAGas * Atmosphere.Pascals, Math.Max(0, (Together * Atmosphere.Pascals) - OfLiquids))))
+            : p;
     }
 
     /// <summary>What drives a vapour out at a temperature of its own: its partial pressure less that of the room.</summary>
@@ -96,6 +103,8 @@ public sealed class LossState
     /// <summary>Pressure of a gas content in the vessel by the gas law.</summary>
     public Pressure GasPressure(Substance gas) =>
         GasLaw.Pressure(new AmountOfSubstance(Amount.Kilograms / (gas.MolarMass?.KilogramsPerMole ?? 0.03)), Vessel.Volume, Temperature);
+
+    private double OfLiquids => _ofLiquids ??= Vapour.Where(v => v.Gas.State != MatterState.Gas).Sum(v => v.Pressure.Value?.Pascals ?? 0);
 
     /// <summary>Partial pressure of the same vapour in the room: the humidity for water, none else.</summary>
     public Pressure Outside(Substance gas) =>

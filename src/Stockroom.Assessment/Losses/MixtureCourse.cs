@@ -56,8 +56,8 @@ internal sealed class MixtureCourse
         if (rate * Trajectory.Horizon < Negligible * start)
             return Course();
         var dt = FirstStep * Math.Min(mass / rate, _deciding is { } own && k1[own] != 0 ? 1 / Math.Abs(k1[own]) : double.PositiveInfinity);
-        var stalled = 0;
-        for (var step = 0; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0 && stalled < Stalled; step++)
+        var (step, stalled) = (0, 0);
+        for (; step < MostSteps && mass > Trajectory.StopAt * start && t < Trajectory.Horizon && rate > 0 && stalled < Stalled; step++)
         {
             dt = Math.Min(dt, Trajectory.Horizon - t + 1);
             for (var i = 0; i < n; i++)
@@ -101,8 +101,8 @@ internal sealed class MixtureCourse
             dt *= Math.Clamp(0.9 * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, 4);
         }
 
-        // In balance with the room's moisture: what was left then stays.
-        if (stalled >= Stalled)
+        // In balance with the room's moisture, or circling it until the steps run out: what was left then stays.
+        if (stalled >= Stalled || (step >= MostSteps && rate < Slowed * first))
         {
             points.Add(new Trajectory.Point(t + dt, mass, 0));
             deciding?.Add(new Trajectory.Point(t + dt, deciding[^1].Kilograms, 0));

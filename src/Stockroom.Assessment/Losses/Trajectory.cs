@@ -70,7 +70,7 @@ internal sealed class Trajectory
     public Mass After(Span elapsed)
     {
         var s = elapsed.Seconds;
-        if (s <= 0 || _points.Count < 2)
+        if (s <= 0)
             return Start;
         if (s >= Last.Seconds)
             return new Mass(Math.Max(0, Last.Kilograms - (Last.Rate * (s - Last.Seconds))));

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stockroom.Assessment.Losses;
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
 
@@ -144,5 +145,106 @@ public sealed class AirForecastTests
         Assert.Equal(ether.ShareOfLimit!.Value.Value + acetone.ShareOfLimit!.Value.Value, air.Limits.Expected.Value, 1e-12);
         Assert.Equal(ether.ShareOfLowerFlammableLimit!.Value.Value + acetone.ShareOfLowerFlammableLimit!.Value.Value, air.Flammable.Expected.Value, 1e-12);
         Assert.Equal("A", air.WorstFire!.Value.Label);
+    }
+
+    private static Substance Sub(string name) => Bench.Facts.Catalogue[name];
+
+    private static Band<Fraction> Shares(double low, double expected, double high) => new(new(low), new(expected), new(high));
+
+    private static AirGas Gas(string name, Band<Fraction>? share, Band<Fraction>? limit, Band<Fraction>? burns) => new(Sub(name), default, share, null, limit, burns);
+
+    // Two gases by hand: 5 and 2 % by volume take 7 % of the air's room, oxygen with it; their shares of limits add, end by end.
+    [Fact]
+    public void SeveralGases_AddUp_AndTakeTheOxygensPlace()
+    {
+        var air = new AirForecast([Gas("acetone", Shares(0.01, 0.05, 0.2), Shares(0.1, 0.5, 2), Shares(0.01, 0.02, 0.1)), Gas("argon", Shares(0, 0.02, 0.03), null, null), Gas("methanol", null, Shares(0.2, 0.3, 0.4), Shares(0.03, 0.05, 0.06))]);
+        Assert.Equal(20.95 * 0.93, air.Oxygen.Percent, 1e-9);
+        Assert.Equal((0.3, 0.8, 2.4), (Math.Round(air.LimitBand!.Value.Low.Value, 9), Math.Round(air.LimitBand.Value.Expected.Value, 9), Math.Round(air.LimitBand.Value.High.Value, 9)));
+        Assert.Equal((0.04, 0.07, 0.16), (Math.Round(air.FlammableBand!.Value.Low.Value, 9), Math.Round(air.FlammableBand.Value.Expected.Value, 9), Math.Round(air.FlammableBand.Value.High.Value, 9)));
+        Assert.Equal(0.05, air.Share!.Value.Expected.Value);
+    }
+
+    // More gas than air leaves no oxygen, and no less than none; no gas leaves all of it, and no sum.
+    [Fact]
+    public void NoGas_AndNothingButGas_AreTheEndsOfIt()
+    {
+        Assert.Equal(0, new AirForecast([Gas("argon", Shares(0.5, 1.2, 2), null, null)]).Oxygen.Value);
+        var none = new AirForecast([]);
+        Assert.Equal((20.95, null, null, null), (Math.Round(none.Oxygen.Percent, 9), none.LimitBand, none.FlammableBand, none.Share));
+        Assert.Equal(default, none.Concentration);
+    }
+
+    // The one nearest to its limit leads, whatever it is in grams.
+    [Fact]
+    public void Mixture_LeadsWithTheOneNearestToItsLimit()
+    {
+        var gases = In(Bench.Of("formalin", 100, "glass reagent bottle 250 mL", "loose cap")).Air!.Gases;
+        Assert.Equal("formaldehyde", gases[0].Gas.Name);
+        Assert.True(gases[0].ShareOfLimit!.Value.Expected > gases[1].ShareOfLimit!.Value.Expected && gases[0].Concentration.Expected.KilogramsPerCubicMetre < gases[1].Concentration.Expected.KilogramsPerCubicMetre);
+    }
+
+    // By hand, one container in a cabinet with a room about it and one without: the room's sums are of the room where there is one.
+    [Fact]
+    public void Cabinet_SumsInnerAndRoomApart_AndNamesTheWorst()
+    {
+        static AirForecast Air(double inner, double? room, double oxygen, double? danger, double? fire) =>
+            new([Gas("acetone", null, Shares(inner / 2, inner, inner * 2), null)], room is { } r ? new AirForecast([Gas("acetone", null, Shares(r / 2, r, r * 2), null)]) : null)
+            {
+                Breakage = new AirBreakage(Sub("acetone"), default, null, null, danger is { } d ? new(d) : null, fire is { } f ? new(f) : null, new(oxygen)),
+            };
+        var air = new CabinetAir([("A", Air(4, 0.1, 0.20, 3, null)), ("B", Air(1, 0.3, 0.15, 9, 0.2)), ("C", Air(2, null, 0.18, null, 0.5))]);
+        Assert.Equal((3.5, 7, 14), (air.Limits.Low.Value, air.Limits.Expected.Value, air.Limits.High.Value));
+        Assert.Equal((1.2, 2.4, 4.8), (Math.Round(air.RoomLimits.Low.Value, 9), Math.Round(air.RoomLimits.Expected.Value, 9), Math.Round(air.RoomLimits.High.Value, 9)));
+        Assert.Equal(["C", "B", "A"], air.Leading);
+        Assert.Equal(("B", "B", "C"), (air.WorstOxygen!.Value.Label, air.WorstDanger!.Value.Label, air.WorstFire!.Value.Label));
+        Assert.Null(new CabinetAir([("A", new AirForecast([]))]).WorstOxygen);
+        Assert.Equal(0, air.Radon.Expected.Value);
+    }
+
+    // A small room changes its air some 0.3 to 0.5 times an hour by itself, a ventilated cabinet ten times (EN 14470-1); a refrigerator holds 150 L. From memory.
+    [Theory]
+    [InlineData("refrigerator", 0.15, 0.05, true)]
+    [InlineData("ventilated cabinet", 0.5, 10, false)]
+    [InlineData("cabinet", 0.3, 0.2, true)]
+    public void PlacesHaveTheirUsualAir(string kind, double cubicMetres, double changesAnHour, bool closed)
+    {
+        var air = AirSpaces.Of(kind)!;
+        Assert.Equal(cubicMetres, air.Space.Volume.CubicMetres);
+        Assert.Equal(changesAnHour, air.Space.AirChange.PerSecond * 3600, 1e-9);
+        Assert.Equal(0.3, air.Space.Mixing.Value);
+        Assert.Equal(closed, air.Closed);
+    }
+
+    [Fact]
+    public void Room_HasItsAirForItself()
+    {
+        Assert.InRange(AirSpaces.Room.Space.AirChange.PerSecond * 3600, 0.3, 0.5);
+        Assert.Equal(1, AirSpaces.Room.Space.Mixing.Value);
+        Assert.False(AirSpaces.Room.Closed);
+        Assert.Null(AirSpaces.Of("room"));
+        Assert.Null(AirSpaces.Of("a shelf"));
+    }
+
+    // 1 g of radium-226 is 1 Ci, 36.6 GBq: each thousandth of it a prefix less.
+    [Theory]
+    [InlineData(1, "36.6 GBq")]
+    [InlineData(1e-3, "36.6 MBq")]
+    [InlineData(1e-6, "36.6 kBq")]
+    [InlineData(1e-9, "36.6 Bq")]
+    public void Radon_SaysHowMuchRadium(double grams, string words)
+    {
+        var radon = In(Bench.Of("radium", grams, "glass vial 2 mL", "none")).Air!.Radon!;
+        Assert.StartsWith($"{words} of radium-226", radon.Because, StringComparison.Ordinal);
+        Assert.Contains("flame-sealed: its radon stays", In(Bench.Of("radium", grams, "glass ampoule 2 mL", "flame seal")).Air!.Radon!.Because, StringComparison.Ordinal);
+    }
+
+    // Where there is no room about it, what is breathed is the air it stands in.
+    [Fact]
+    public void Radon_IsJudgedInTheAirThatIsBreathed()
+    {
+        var (inCabinet, inRoom) = (In(Bench.Of("radium", 1e-6, "glass vial 2 mL", "none")).Air!.Radon!, Forecast.Of(Bench.Of("radium", 1e-6, "glass vial 2 mL", "none") with { Air = Room }, Bench.Facts, Bench.Day).Air!.Radon!);
+        Assert.True(inCabinet.Inner.Expected.BecquerelsPerCubicMetre > 10 * inCabinet.Room!.Value.Expected.BecquerelsPerCubicMetre);
+        Assert.Equal(inCabinet.Room.Value.Expected.BecquerelsPerCubicMetre / 300, inCabinet.ShareOfReference!.Value.Expected.Value, 1e-12);
+        Assert.Equal(inRoom.Inner.Expected.BecquerelsPerCubicMetre / 300, inRoom.ShareOfReference!.Value.Expected.Value, 1e-12);
     }
 }

@@ -1,5 +1,6 @@
 using Stockroom.Assessment.Losses;
 using Stockroom.Book.Places;
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Tests.Losses;
@@ -46,6 +47,57 @@ public sealed class PhaseWarningTests
     [InlineData("bromine", "sulfuric acid 98%", 6, false)]
     public void Cover_ThatFreezesInThePlacesWinter_IsWarnedOf(string content, string cover, double coldest, bool warned) =>
         Assert.Equal(warned, Warnings(content, 15, coldest, 25, cover).Any(w => w.Contains($"{cover} cover freezes", StringComparison.Ordinal)));
+
+    // A full vessel breaks on what is larger as a solid. Densities of solid and liquid at the melting point, g/cm3: water 0.917 and 1.000, gallium 5.91
+    // and 6.09, bismuth 9.7 and 10.05, silicon 2.31 and 2.57, germanium 5.26 and 5.60 (CRC Handbook; Iida, Guthrie, The Physical Properties of Liquid
+    // Metals; all from memory), antimony: type metal owes it its sharp edges (common practice). The rest shrink.
+    [Theory]
+    [InlineData("water", 0, true)]
+    [InlineData("gallium", 29.8, true)]
+    [InlineData("bismuth", 271.4, true)]
+    [InlineData("antimony", 630.6, true)]
+    [InlineData("silicon", 1414, true)]
+    [InlineData("germanium", 938.3, true)]
+    [InlineData("mercury", -38.8, false)]
+    [InlineData("benzene", 5.5, false)]
+    [InlineData("lead", 327.5, false)]
+    [InlineData("tin", 231.9, false)]
+    public void Freezing_BreaksTheVesselOfWhatGrowsOnIt(string content, double melts, bool grows)
+    {
+        var words = At(Bench.Of(content, 20, "glass reagent bottle 100 mL", "none", melts + 20) with { Coldest = Temperature.FromCelsius(melts - 20) }).Single(w => w.Contains("freezes", StringComparison.Ordinal));
+        Assert.Equal(grows, words.Contains("it grows on freezing and may break a full vessel", StringComparison.Ordinal));
+    }
+
+    // Ice is larger than its water (CRC Handbook); strong sulfuric acid is no water.
+    [Theory]
+    [InlineData("phosphorus (white)", "water", true)]
+    [InlineData("bromine", "sulfuric acid 98%", false)]
+    public void Cover_ThatGrowsOnFreezing_MayBreakTheVessel(string content, string cover, bool breaks)
+    {
+        var words = Warnings(content, 15, -15, 25, cover).Single(w => w.Contains($"{cover} cover freezes", StringComparison.Ordinal));
+        Assert.EndsWith(breaks ? "it then covers badly and may break the vessel" : "it then covers badly", words[..words.LastIndexOf(" (", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    // At the point itself it changes: a place that only just reaches it is warned of, to err to the safe side.
+    [Fact]
+    public void Place_ThatOnlyJustReachesIt_IsWarnedOf()
+    {
+        var gallium = Bench.Of("gallium", 20, "glass reagent bottle 100 mL", "none", 20);
+        var melts = Bench.Facts.MeltingPoint(gallium.Content.Pure!).Value!.Value;
+        Assert.Contains(At(gallium with { Warmest = melts }), w => w.Contains("gallium melts", StringComparison.Ordinal));
+        Assert.Contains(At(gallium with { Temperature = Temperature.FromCelsius(40), Coldest = melts }), w => w.Contains("gallium freezes", StringComparison.Ordinal));
+        Assert.Equal("gallium freezes", string.Join(", ", At(gallium with { Temperature = melts }).Select(w => w[..15])));
+        var ether = Bench.Of("diethyl ether", 20, "glass reagent bottle 100 mL", "none", 20);
+        var boils = Bench.Facts.BoilingPoint(ether.Content.Pure!).Value!.Value;
+        Assert.Contains(At(ether with { Warmest = boils }), w => w.Contains("diethyl ether boils", StringComparison.Ordinal));
+        Assert.DoesNotContain(At(ether with { Temperature = boils }), w => w.Contains("boils", StringComparison.Ordinal));
+    }
+
+    // Of what nobody knows, nothing is said.
+    [Fact]
+    public void Unknown_IsNotSaidToFreeze() => Assert.Empty(At(Bench.Of("water", 20, "glass reagent bottle 100 mL", "none", 20) with { Content = Content.Orphan("brown liquid", MatterState.Liquid), Coldest = Temperature.FromCelsius(-40), Light = PlaceLight.Window }));
+
+    private static List<string> At(Situation situation) => [.. PhaseWarnings.Of(situation, Bench.Facts)];
 
     // Where no extremes are said, the mean and the swings tell.
     [Fact]

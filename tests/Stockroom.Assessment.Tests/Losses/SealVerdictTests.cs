@@ -1,4 +1,5 @@
 using CsCheck;
+using Stockroom.Assessment.Losses;
 using Stockroom.Assessment.Losses.WeighIns;
 using Stockroom.Chemistry.Quantities;
 
@@ -89,6 +90,114 @@ public sealed class SealVerdictTests
         };
         Assert.Equal(SealState.NoChange, SealVerdict.Of(sealedOne, Bench.Facts).State);
     }
+
+    private static Situation Dry(params (int Day, double Grams)[] weighings) => Bromine(weighings) with { Closure = Bench.Ware.FindClosure("ground-glass stopper, dry")! };
+
+    private static Situation Coarse(Situation situation) => situation with { Weighings = [.. situation.Weighings.Select(w => w with { Readability = Mass.FromGrams(0.3) })] };
+
+    private static SealVerdict Of(Situation situation) => SealVerdict.Of(situation, Bench.Facts);
+
+    [Fact]
+    public void Seal_TooFewWeighings_SaysWhatIsMissing()
+    {
+        Assert.Equal("two weighings are needed", Of(Bromine((0, 400))).Because);
+        Assert.Equal("two weighings are needed", SealVerdict.Of(Bromine((0, 400)), (Evidence?)null).Because);
+        Assert.StartsWith("something was drawn between all weighings", Of(Bromine((0, 400), (100, 380)) with { Draws = [new Draw(Bench.Day.AddDays(50), null)] }).Because, StringComparison.Ordinal);
+        Assert.Equal(SealState.Within, Of(Bromine((0, 400), (365, 399.5))).State);
+    }
+
+    // A loss above the closure's band, yet not so far that a failing seal is the likelier story; on a coarse balance, the same loss may be within it.
+    [Fact]
+    public void Seal_SomewhatAboveTheBand_IsWeighedAgain_WhereTheBalanceCanTell()
+    {
+        var fine = Bromine((0, 400), (183, 399), (365, 398));
+        var (verdict, coarse) = (Of(fine), Of(Coarse(fine)));
+        Assert.Equal(SealState.Above, verdict.State);
+        Assert.False(verdict.IsAlarm);
+        Assert.True(verdict.Measured!.Low > verdict.Forecast!.Value.High);
+        Assert.EndsWith("in nineteen cases of twenty: weigh again soon", verdict.Because, StringComparison.Ordinal);
+        Assert.StartsWith("2.001 g a year lost (", verdict.Because, StringComparison.Ordinal);
+        Assert.Contains("ground-glass stopper, greased explains", verdict.Because, StringComparison.Ordinal);
+        Assert.Equal(SealState.Within, coarse.State);
+    }
+
+    // Two standard errors above the band are chance in one case of forty, four hardly ever (normal law): only these count.
+    [Theory]
+    [InlineData(2, SealState.Within)]
+    [InlineData(3, SealState.Within)]
+    [InlineData(5, SealState.Above)]
+    public void Seal_AboveTheBand_CountsFromFourStandardErrors(double errors, SealState state)
+    {
+        var band = Of(Coarse(Bromine((0, 400), (365, 399)))) switch { var v => (v.Forecast!.Value.High, Error: v.Measured!.Reach / 2) };
+        var lost = (band.High + (band.Error * errors)).GramsPerYear * 365 / 365.25;
+        Assert.Equal(state, Of(Coarse(Bromine((0, 400), (365, 400 - lost)))).State);
+    }
+
+    // The same of a rise.
+    [Theory]
+    [InlineData(1, SealState.NoChange)]
+    [InlineData(3, SealState.NoChange)]
+    [InlineData(5, SealState.Rising)]
+    public void Seal_Rise_CountsFromFourStandardErrors(double errors, SealState state)
+    {
+        var error = Of(Bromine((0, 400), (365, 400))).Measured!.Reach / 2;
+        Assert.Equal(state, Of(Bromine((0, 400), (365, 400 + (errors * error.GramsPerYear)))).State);
+    }
+
+    // A rise of late is one, however much was lost before; and one in all, however flat of late.
+    [Fact]
+    public void Seal_RisesLatelyOrInAll_IsSaid()
+    {
+        var (lately, inAll) = (Of(Bromine((0, 400), (200, 399), (400, 398), (500, 398.6))), Of(Bromine((0, 400), (200, 400.5), (400, 401), (500, 401))));
+        Assert.True(lately.Measured!.Rate.KilogramsPerSecond > 0 && lately.Measured.Last!.Rate.KilogramsPerSecond < 0);
+        Assert.Equal(SealState.Rising, lately.State);
+        Assert.Equal(0, inAll.Measured!.Last!.Rate.GramsPerYear, 1e-6);
+        Assert.Equal(SealState.Rising, inAll.State);
+        Assert.Contains("moisture or air goes in", inAll.Because, StringComparison.Ordinal);
+    }
+
+    // Brine that should dry no further, and goes on losing, though more slowly: no one is told that a leak began when it slowed.
+    [Fact]
+    public void Seal_LosesLessThanBefore_IsNotSaidToHaveBegunToLeak()
+    {
+        var brine = Bench.Of("calcium chloride 40%", 150, "HDPE bottle 250 mL", "loose cap", 21) with { Humidity = new Fraction(0.6), Weighings = Bromine((0, 200), (60, 170), (120, 142), (180, 120)).Weighings };
+        var verdict = Of(brine);
+        Assert.Equal(SealState.Failing, verdict.State);
+        Assert.True(verdict.Measured!.Last!.Rate < verdict.Measured.Before!.Rate);
+        Assert.DoesNotContain("begun to leak", verdict.Because, StringComparison.Ordinal);
+        Assert.Contains("lately 134", verdict.Because, StringComparison.Ordinal);
+    }
+
+    // Tighter than nineteen of twenty such closures.
+    [Fact]
+    public void Seal_LessThanTheClosureLetsGo_IsBelow()
+    {
+        var verdict = Of(Dry((0, 400), (365, 399.9)));
+        Assert.Equal(SealState.Below, verdict.State);
+        Assert.True(verdict.Measured!.High < verdict.Forecast!.Value.Low);
+        Assert.EndsWith("tighter than most, or something is taken up", verdict.Because, StringComparison.Ordinal);
+    }
+
+    // Where a way out could not be computed, no band is there to be above of: what was lost is said, and no alarm given on a guess.
+    [Fact]
+    public void Seal_WhereTheWaysOutAreNotKnown_SaysSo()
+    {
+        var naphthalene = Bench.Of("naphthalene", 100, "HDPE bottle 250 mL", "HDPE screw cap", 20) with { Weighings = Bromine((0, 200), (180, 199), (360, 198)).Weighings };
+        Assert.False(Forecast.Of(naphthalene with { Weighings = [] }, Bench.Facts, Bench.Day).IsComplete);
+        var verdict = Of(naphthalene);
+        Assert.Contains("what the closure lets go could not be computed in full", verdict.Because, StringComparison.Ordinal);
+        Assert.NotEqual(SealState.Failing, verdict.State);
+    }
+
+    // Ten grams and more to the gram, less to the milligram; what rounds to nothing is no negative nothing.
+    [Theory]
+    [InlineData(12.34, "12")]
+    [InlineData(-12.34, "-12")]
+    [InlineData(9.8764, "9.876")]
+    [InlineData(0.0004, "0")]
+    [InlineData(-0.0004, "0")]
+    [InlineData(-0.0006, "-0.001")]
+    public void Grams_AreSaidShortly(double gramsAYear, string words) => Assert.Equal(words, SealVerdict.Grams(MassRate.FromGramsPerYear(gramsAYear)));
 
     // Ten weighings of an exact line: the slope is that of the line (ordinary least squares).
     [Fact]

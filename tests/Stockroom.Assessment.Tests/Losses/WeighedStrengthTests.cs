@@ -73,6 +73,20 @@ public sealed class WeighedStrengthTests
         Assert.Equal(87, Forecast.Of(bromine, Bench.Facts, Bench.Day.AddDays(540)).Remaining!.Value.Expected.Grams, 0.1);
     }
 
+    // Naphthalene goes through polyethylene (common practice: mothballs are smelt through the bag), how fast no table says; past the cap next to nothing
+    // goes. What three intervals on the balance agree on is followed all the same.
+    [Fact]
+    public void Rate_ThatThePhysicsHardlyKnows_IsThatOfTheBalance()
+    {
+        var naphthalene = Bench.Of("naphthalene", 100, "HDPE bottle 250 mL", "HDPE screw cap", 20);
+        Assert.True(Forecast.Of(naphthalene, Bench.Facts, Bench.Day).LossRate!.Value.High.GramsPerYear < 0.1);
+        var weighed = naphthalene with { Weighings = [At(0, 140, 0.01), At(90, 139, 0.01), At(180, 138, 0.01), At(270, 137, 0.01)] };
+        var forecast = Forecast.Of(weighed, Bench.Facts, Bench.Day.AddDays(270));
+        Assert.Equal(365.25 / 90, forecast.LossRate!.Value.Expected.GramsPerYear, 0.2);
+        Assert.InRange(forecast.LossRate.Value.Low.GramsPerYear, 3, 365.25 / 90);
+        Assert.Equal(97, forecast.Remaining!.Value.Expected.Grams, 0.1);
+    }
+
     // Less than the closure lets go is no sign that it fails, however far from what was expected.
     [Fact]
     public void Seal_LosesFarLessThanExpected_IsNoAlarm()

@@ -78,7 +78,7 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
         var lately = m.Last is null ? "" : $", lately {Grams(recent.Rate)}";
         if (dropped > e.Posterior.Failing)
             return $"{words}{lately}; {explained}: the seal fails, or something was taken out and not booked; weigh once more to tell";
-        return e.Posterior.Begun > 0.5 * e.Posterior.Failing && m.Before is { } before
+        return e.Posterior.Begun > 0.5 * e.Posterior.Failing && m.Before is { } before && recent.Rate > before.Rate
             ? $"it lost {Grams(before.Rate)} g a year until {before.To:yyyy-MM-dd} and {Grams(recent.Rate)} since: the seal has begun to leak"
             : $"{words}{lately}; {explained}: the seal fails";
     }
@@ -91,5 +91,6 @@ public sealed record SealVerdict(SealState State, MeasuredLoss? Measured, Band<M
 
     private static MassRate Gain(MassRate loss) => loss * -1;
 
-    internal static string Grams(MassRate rate) => rate.GramsPerYear.ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
+    // Adding nothing makes a plain 0 of a loss that rounds to -0.
+    internal static string Grams(MassRate rate) => (Math.Round(rate.GramsPerYear, 3) + 0.0).ToString(Math.Abs(rate.GramsPerYear) >= 10 ? "0" : "0.###", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,5 @@
 using Stockroom.Book.Places;
+using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Quantities;
 
 namespace Stockroom.Assessment.Tests.Losses.Recorded;
@@ -22,7 +23,7 @@ internal static class RecordedCases
     public static IEnumerable<(string Name, Situation Situation, int Days)> All =>
     [
         .. Contents.SelectMany((c, i) => Vessels.Where((_, j) => j == i % Vessels.Length || j == (i + 2) % Vessels.Length).Select(v => ($"{c}, {v.Vessel}, {v.Closure}", Stocked(c, v, i), 400))),
-        .. Covered(), .. Packed(), .. Gases(), .. Weighed(), .. Aired(), .. Odd(), .. Filled(), .. Strengths(), .. Places(), .. Balances(),
+        .. Covered(), .. Packed(), .. Gases(), .. Weighed(), .. Aired(), .. Odd(), .. Filled(), .. Strengths(), .. Places(), .. Balances(), .. Seldom(),
     ];
 
     private static Situation Stocked(string content, (string Vessel, string Closure) ware, int i) => Bench.Of(content, 120, ware.Vessel, ware.Closure, 18 + (i % 3)) with
@@ -157,6 +158,40 @@ internal static class RecordedCases
         yield return ("acetone, hardly any loss", bottle with { Weighings = [Weighing(0, 400), Weighing(200, 399.99)] }, 300);
         yield return ("acetone, weighed before it was known", bottle with { AmountOn = Bench.Day.AddDays(120), Weighings = [Weighing(0, 400), Weighing(60, 399.5), Weighing(180, 398.6)] }, 300);
         yield return ("acetone sealed, weighed", Bench.Of("acetone", 4, "glass ampoule 10 mL", "flame seal", 20) with { Weighings = [Weighing(0, 12), Weighing(200, 12), Weighing(400, 11.8)] }, 500);
+    }
+
+    // What is seldom met: boiling, unknown, strong sources, gases in plastics, solutions that stand under their own water, balances read in part.
+    private static IEnumerable<(string Name, Situation Situation, int Days)> Seldom()
+    {
+        var cabinet = new AirSpace(new Volume(0.4), new RateConstant(0.5 / 3600));
+        var room = new AirSpace(new Volume(40), new RateConstant(0.7 / 3600)) { Mixing = new Fraction(0.5) };
+        yield return ("water in an ampoule left open", Bench.Of("water", 5, "glass ampoule 10 mL", "none", 20), 30);
+        yield return ("ammonia solution boils", Bench.Of("ammonia solution 25%", 150, "glass reagent bottle 250 mL", "loose cap", 52), 10);
+        yield return ("argon in a cylinder", Bench.Of("argon", 500, "gas cylinder 2 L", "valve", 20) with { Air = room }, 365);
+        foreach (var vessel in (string[])["HDPE bottle 250 mL", "glass reagent bottle 250 mL"])
+            yield return ($"unknown liquid, {vessel}", Bench.Of("water", 100, vessel, "HDPE screw cap", 20) with { Content = Content.Orphan("brown liquid", MatterState.Liquid), Air = room, Weighings = [Weighing(0, 150), Weighing(90, 149), Weighing(180, 148.1)] }, 200);
+        foreach (var gas in (string[])["argon", "hydrogen", "chlorine"])
+            yield return ($"{gas} in plastic", Bench.Of(gas, 0.1, "HDPE bottle 250 mL", "HDPE screw cap", 20) with { Air = cabinet, RoomAir = room, InVesselSince = Bench.Day }, 20);
+        foreach (var grams in (double[])[1e-12, 2e-8, 50])
+            yield return ($"radium bromide, {grams} g, in a room", Bench.Of("radium bromide", grams, "glass vial 20 mL", "loose cap", 20) with { Air = room }, 30);
+        yield return ("radium bromide sealed, in a room", Bench.Of("radium bromide", 0.001, "glass ampoule 10 mL", "flame seal", 20) with { Air = room, Filled = Bench.Day.AddDays(-400) }, 30);
+        yield return ("bromine sealed, in a cabinet", Bench.Of("bromine", 5, "glass ampoule 10 mL", "flame seal", 20) with { Air = cabinet, RoomAir = room }, 30);
+        foreach (var content in (string[])["sodium hydroxide 50%", "sodium hydroxide 10%", "calcium chloride 40%", "ethanol 70%", "formalin", "tincture of iodine"])
+        {
+            var bottle = Bench.Of(content, 150, "HDPE bottle 250 mL", "loose cap", 21) with { Air = cabinet, RoomAir = room, Humidity = new Fraction(0.6) };
+            yield return ($"{content} in a cabinet", bottle, 400);
+            yield return ($"{content}, weighed down", bottle with { Weighings = [Weighing(0, 200), Weighing(60, 170), Weighing(120, 142), Weighing(180, 120)] }, 200);
+        }
+
+        var naphthalene = Bench.Of("naphthalene", 100, "HDPE bottle 250 mL", "HDPE screw cap", 20);
+        yield return ("naphthalene in plastic, weighed", naphthalene with { Weighings = [Weighing(0, 140), Weighing(90, 139), Weighing(180, 138), Weighing(270, 137)] }, 300);
+        yield return ("naphthalene in plastic, weighed up", naphthalene with { Weighings = [Weighing(0, 140), Weighing(90, 140.2), Weighing(180, 140.5)] }, 300);
+        var acetone = Bench.Of("acetone", 150, "glass reagent bottle 250 mL", "loose cap", 20);
+        yield return ("acetone, air read in part", acetone with { Weighings = [.. Falling(5, 30).Select((w, i) => i % 2 == 0 ? w with { At = null } : w with { Air = null })] }, 200);
+        yield return ("acetone, drawn on the day of weighing", acetone with { Weighings = [Weighing(0, 400), Weighing(40, 390), Weighing(80, 300)], Draws = [new Draw(Bench.Day, Mass.FromGrams(10)) { Order = 1 }, new Draw(Bench.Day.AddDays(40), Mass.FromGrams(80)) { Order = 41 }], Amount = Mass.FromGrams(60) }, 100);
+        yield return ("acetone, amount known on the day of the last weighing", acetone with { AmountOn = Bench.Day.AddDays(80), Weighings = [Weighing(0, 400), Weighing(40, 390), Weighing(80, 381)] }, 100);
+        yield return ("acetone somewhat above the band", Bench.Of("acetone", 150, "ground-joint bottle 250 mL", "ground-glass stopper, greased", 20) with { Weighings = [Weighing(0, 400), Weighing(183, 399.3), Weighing(365, 398.6)] }, 400);
+        yield return ("water in a steel can", Bench.Of("water", 100, "steel can 250 mL", "screw cap, PTFE-faced liner", 20), 100);
     }
 
     private static DepthReading Depth(int day, double millimetres) => new(Bench.Day.AddDays(day), Length.FromMillimetres(millimetres));

@@ -42,12 +42,13 @@ internal static class RecordedForecast
         {
             foreach (var g in space.Gases)
                 yield return $"air {g.Gas.Name} {Of(g.Concentration, x => x.KilogramsPerCubicMetre * 1e6)} mg/m3 {Of(g.Share, x => x.PartsPerMillion)} limit {Of(g.ShareOfLimit, x => x.Value)} burns {Of(g.ShareOfLowerFlammableLimit, x => x.Value)}";
+            yield return $"air in all limits {Of(space.LimitBand, x => x.Value)} burns {Of(space.FlammableBand, x => x.Value)} oxygen {Number(space.Oxygen.Value)} first {Of(space.Concentration, x => x.KilogramsPerCubicMetre * 1e6)} mg/m3";
             if (space.Breakage is { } b)
                 yield return $"breakage {b.Gas.Name} {Number(b.Concentration.KilogramsPerCubicMetre)} {Number(b.ShareOfLimit?.Value)} {Number(b.ShareOfDanger?.Value)} {Number(b.ShareOfLowerFlammableLimit?.Value)} oxygen {Number(b.Oxygen.Value)}";
             if (space.Radon is { } r)
-                yield return $"radon {Of(r.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(r.Room, x => x.BecquerelsPerCubicMetre)} {r.Because}";
+                yield return $"radon {Of(r.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(r.Room, x => x.BecquerelsPerCubicMetre)} of reference {Of(r.ShareOfReference, x => x.Value)} {r.Because}";
             if (space.Thoron is { } t)
-                yield return $"thoron {Of(t.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(t.Room, x => x.BecquerelsPerCubicMetre)} {t.Because}";
+                yield return $"thoron {Of(t.Inner, x => x.BecquerelsPerCubicMetre)} room {Of(t.Room, x => x.BecquerelsPerCubicMetre)} of reference {Of(t.ShareOfReference, x => x.Value)} {t.Because}";
         }
     }
 
@@ -56,7 +57,7 @@ internal static class RecordedForecast
         foreach (var i in IngressForecasts.Of(situation, Bench.Facts))
             yield return $"{i.Gas} in: {i.Verdict} {Of(i.Rate, r => r.GramsPerYear)} spoiled {Day(i.SpoiledLow)} {Day(i.SpoiledExpected)} {Day(i.SpoiledHigh)} {i.Because} [{i.Source}]";
         if (DecayForecast.Of(situation, Bench.Facts, on) is { } d)
-            yield return $"decay {string.Join(" ", d.Members.Select(m => $"{m.Nuclide.Name} {Number(m.Activity.Becquerels)}"))} helium {Number(d.Helium.Moles)}";
+            yield return $"decay {string.Join(" ", d.Members.Select(m => $"{m.Nuclide.Name} {Number(m.Activity.Becquerels)}"))} helium {Number(d.Helium.Moles)} in all {Number(d.Total.Becquerels)} since {Day(d.Since)}";
         var e = LossExplanation.Of(situation, Bench.Facts);
         yield return $"vapour {Number(e.Vapour?.KilogramsPerCubicMetre)} in all {Of(e.Total, r => r.GramsPerYear)} {e.Lagging}";
         foreach (var p in e.Paths.Where(p => p.Joined != "none"))

@@ -1,3 +1,4 @@
+using Stockroom.Assessment.Losses.Paths;
 using Stockroom.Chemistry.Catalogue;
 using Stockroom.Chemistry.Properties;
 using Stockroom.Chemistry.Quantities;
@@ -25,6 +26,7 @@ internal sealed class LossCourse
     private readonly PropertyFacts _facts;
     private readonly List<Way> _ways = [];
     private readonly MoistureUptake? _moisture;
+    private readonly SwingFactors? _swing;
     private readonly PathLoss[] _findings;
     private readonly Reach[] _weighable;
     private readonly Reach[] _transmuted;
@@ -55,6 +57,7 @@ internal sealed class LossCourse
             _ways.Add(new Way(LossPaths.All[i], finding.Role, warmth));
         }
 
+        _swing = situation.DailySwing.Kelvins > 0 && _ways.Any(w => w.Path is Breathing) ? SwingFactors.Of(situation, facts) : null;
         _findings = new PathLoss[_ways.Count];
         _weighable = new Reach[Parts.Count];
         _transmuted = new Reach[Parts.Count];
@@ -95,7 +98,7 @@ internal sealed class LossCourse
             total += m;
         if (total <= 0)
             return;
-        var state = new LossState(_situation, _facts, IsPure ? _situation.Content : Mixed(kilograms, total), new Mass(total));
+        var state = new LossState(_situation, _facts, IsPure ? _situation.Content : Mixed(kilograms, total), new Mass(total)) { Swing = _swing };
         for (var i = 0; i < _findings.Length; i++)
             _findings[i] = _ways[i].Path.Assess(state);
         var shares = BarrierShares.Of(_findings);

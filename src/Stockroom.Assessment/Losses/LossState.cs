@@ -50,6 +50,9 @@ public sealed class LossState
     /// <summary>The temperature of the moment.</summary>
     public Temperature Temperature { get; }
 
+    /// <summary>What the daily swing makes of the vapours, where it was worked out before; null where it is to be computed.</summary>
+    internal SwingFactors? Swing { get; init; }
+
     /// <summary>The mean of the day about which the daily swing goes.</summary>
     public Temperature DayMean { get; }
 

@@ -3,18 +3,24 @@ namespace Stockroom.Assessment.Losses;
 /// <summary>
 /// A content of several parts, stepped by the pair of Bogacki and Shampine (third order, second for the error) over the logarithms of the
 /// masses: a trace that fades in proportion to itself then runs straight, however fast, and holds up no step. A step is taken when its error
-/// lies below four ten-thousandths of the mass, of the deciding part's own until that is spent, and of what a part that grows has come to.
+/// lies below a quarter of a thousandth of the mass, of the deciding part's own until that is spent, and of what a part that grows has come to.
 /// Source: Bogacki, Shampine, Appl. Math. Lett. 2 (1989) 321.
 /// </summary>
 internal sealed class MixtureCourse
 {
-    private const double Tolerance = 4e-4;
+    private const double Tolerance = 2.5e-4;
     private const double FirstStep = 0.04;
+    private const double LastOfTheWay = 1.1;
+
+    // A bolder step is refused more often than it saves, and one that widens more may jump a bend unseen.
+    private const double Cautious = 0.8;
+    private const double Widest = 2.5;
     private const double Negligible = 0.01;
     private const double Gone = 1e-9;
     private const int MostSteps = 400;
 
-    // Steps that move next to nothing and yet strain the tolerance, so often in a row, mean a balance that steps can only circle.
+    // Steps that would move next to nothing in all the time so far and yet strain the tolerance, so often in a row, mean a balance that steps can
+    // only circle.
     private const int Stalled = 3;
     private const double Slowed = 0.01;
     private const double Still = 1e-3;
@@ -71,7 +77,7 @@ internal sealed class MixtureCourse
             var after = Slope(next, k4);
             for (var i = 0; i < n; i++)
                 second[i] = u[i] + (dt * ((7.0 / 24 * k1[i]) + (0.25 * k2[i]) + (1.0 / 3 * k3[i]) + (0.125 * k4[i])));
-            var ofWhole = Error(u, next, second) / mass;
+            var ofWhole = Error(u, k1, next, k4, second, dt) / mass;
             var error = Math.Max(ofWhole, ErrorOfOneAlone(u, k1, next, second));
             if (error <= tolerance)
             {
@@ -82,7 +88,7 @@ internal sealed class MixtureCourse
                     // The course ends there, wherever the step does.
                     var (last, ofDeciding) = taken.Reaches(Trajectory.StopAt * start);
                     taken.Fill(tolerance, points, last, deciding);
-                    points.Add(last);
+                    points.Add(last with { Rate = Lately(points, last) });
                     deciding?.Add(ofDeciding);
                     break;
                 }
@@ -95,10 +101,10 @@ internal sealed class MixtureCourse
                 points.Add(end);
                 if (_deciding is { } part)
                     deciding!.Add(Deciding(part, t, u, k1));
-                stalled = rate < Slowed * first && rate * dt < Still * start && ofWhole > Strained * tolerance ? stalled + 1 : 0;
+                stalled = rate < Slowed * first && rate * t < Still * start && ofWhole > Strained * tolerance ? stalled + 1 : 0;
             }
 
-            dt *= Math.Clamp(0.9 * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, 4);
+            dt *= Math.Clamp(Cautious * Math.Cbrt(tolerance / Math.Max(error, 1e-12)), 0.2, Widest);
         }
 
         // In balance with the room's moisture, or circling it until the steps run out: what was left then stays.
@@ -109,6 +115,15 @@ internal sealed class MixtureCourse
         }
 
         return Course();
+    }
+
+    // The last pace is carried on: the mean over the last of the way, for the pace of one point may circle about it.
+    private static double Lately(List<Trajectory.Point> points, Trajectory.Point last)
+    {
+        var since = points[^1];
+        for (var i = points.Count - 1; i >= 0 && since.Kilograms < LastOfTheWay * last.Kilograms; i--)
+            since = points[i];
+        return (since.Kilograms - last.Kilograms) / (last.Seconds - since.Seconds);
     }
 
     private static Trajectory.Point Deciding(int part, double t, double[] u, double[] slope)
@@ -145,12 +160,16 @@ internal sealed class MixtureCourse
         return sum;
     }
 
-    // Logarithms apart are relative errors, of what is halfway through the step: a part may be gone at its end.
-    private static double Error(double[] from, double[] a, double[] b)
+    // Logarithms apart are relative errors, of what is there halfway through the step: a part may be gone at its end.
+    private static double Error(double[] from, double[] fromSlope, double[] a, double[] slope, double[] b, double dt)
     {
         var sum = 0.0;
         for (var i = 0; i < a.Length; i++)
-            sum += Math.Min(Math.Abs(a[i] - b[i]), 1) * Math.Exp((from[i] + a[i]) / 2);
+        {
+            var halfway = ((from[i] + a[i]) / 2) + (dt / 8 * (fromSlope[i] - slope[i]));
+            sum += Math.Min(Math.Abs(a[i] - b[i]), 1) * Math.Exp(Math.Clamp(halfway, Math.Min(from[i], a[i]), Math.Max(from[i], a[i])));
+        }
+
         return sum;
     }
 

@@ -116,7 +116,7 @@ public sealed class PropertyFacts
 
     /// <summary>Null where the tables do not list the solution; the caller then takes Henry's or Raoult's law.</summary>
     public Fact<Pressure>? SolutionPressure(Substance solute, Substance component, Fraction strength, Temperature t) =>
-        _solutions.Value.Find(solute, component, strength, t);
+        _solutions.Value.Find(solute, component, strength, t, VapourPressure);
 
     public Fact<Temperature> MeltingPoint(Substance substance) => TemperatureOf(substance, PropertyKind.MeltingPoint, "melting point");
 

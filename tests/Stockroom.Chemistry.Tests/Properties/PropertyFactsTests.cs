@@ -131,6 +131,37 @@ public sealed class PropertyFactsTests
         Assert.Equal(pascals, vapour.Pressure.Value!.Value.Pascals, pascals * tolerance);
     }
 
+    // Weaker than any listed, at 25 degrees C. Ammonia by Henry's constant of 59 mol/(kg atm), 1 % and 0.1 % (Sander 2015); hydrogen chloride over 1 mol/kg
+    // by m2 g2/K, g = 0.809 and K = 2.0E6 mol2/(kg2 atm) (Clegg and Brimblecombe 1988, from memory); water over 1 % acid by Raoult.
+    [Theory]
+    [InlineData("ammonia solution", "ammonia", 1, 1018, 1.35)]
+    [InlineData("ammonia solution", "ammonia", 0.1, 101, 1.35)]
+    [InlineData("hydrochloric acid", "hydrogen chloride", 3.52, 0.0325, 2)]
+    [InlineData("sulfuric acid", "water", 1, 3157, 1.01)]
+    public void SolutionPressure_Weak_GoesTowardsHenryAndPureWater(string solute, string component, double percent, double pascals, double factor)
+    {
+        var p = Facts.SolutionPressure(Catalogue[solute], Catalogue[component], Fraction.FromPercent(percent), C(25))!;
+        Assert.InRange(p.Value!.Value.Pascals, pascals / factor, pascals * factor);
+        Assert.Contains("weaker than any listed", p.Note, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("ammonia solution", "ammonia", 5.02)]
+    [InlineData("hydrochloric acid", "hydrogen chloride", 20)]
+    [InlineData("nitric acid", "nitric acid", 50)]
+    [InlineData("sulfuric acid", "water", 5)]
+    public void SolutionPressure_AtTheWeakestListed_DoesNotJump(string solute, string component, double percent)
+    {
+        double At(double share) => Facts.SolutionPressure(Catalogue[solute], Catalogue[component], Fraction.FromPercent(share), C(20))!.Value!.Value.Pascals;
+        Assert.Equal(1, At(percent - 1e-6) / At(percent), 1e-5);
+        if (component != "water")
+        {
+            var (below, above) = ((At(percent) - At(percent - 0.01)) / 0.01, (At(percent + 0.01) - At(percent)) / 0.01);
+            Assert.Equal(1, below / above, solute == "ammonia solution" ? 0.6 : 0.02);
+            Assert.True(At(1e-3) < At(percent) / 1000);
+        }
+    }
+
     // Lye boils where its water presses one atmosphere: caustic soda 20 % at 108, 30 % at 117, 50 % at 142 degrees C, potash lye 40 % at 124, 50 % at 144
     // (makers' handbooks, from memory); saturated potash lye stands at 8.2 % humidity (Greenspan 1977).
     [Theory]

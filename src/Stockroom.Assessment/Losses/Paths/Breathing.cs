@@ -44,7 +44,9 @@ public sealed class Breathing : ILossPath
     {
         var warm = new Temperature(state.DayMean.Kelvin + (swing / 2));
         var cool = new Temperature(state.DayMean.Kelvin - (swing / 2));
-        var (atWarm, atCool) = (Vapours.Over(state.Content, warm, state.Facts), Vapours.Over(state.Content, cool, state.Facts));
+        var (atWarm, atCool) = state.Swing is { } known
+            ? (known.AtWarmest(state.Vapour), known.AtCoolest(state.Vapour))
+            : (Vapours.Over(state.Content, warm, state.Facts), Vapours.Over(state.Content, cool, state.Facts));
         var (pWarm, pCool) = (Total(atWarm), Total(atCool));
         if (pWarm <= 0 || (state.Content.Pure is not null && pWarm >= LossState.Atmosphere.Pascals))
             return null;

@@ -33,7 +33,17 @@ public sealed record SubstanceFacts
 
     public Temperature? Flash { get; init; }
 
+    /// <summary>
+    /// Of the phase that it is kept in: a compound that is a gas and can be liquid at this temperature is the liquid under its own pressure, as
+    /// its vapour pressure is; an element is in its standard state, as tables of the elements give it.
+    /// </summary>
     public Density? Density { get; init; }
+
+    /// <summary>True where the density is that of a liquefied gas.</summary>
+    public bool IsDensityOfLiquefied { get; init; }
+
+    /// <summary>Of a gas, at one atmosphere; null for anything else.</summary>
+    public Density? GasDensity { get; init; }
 
     /// <summary>Of a gas that can be liquid at this temperature: its liquid under its own pressure. Null for anything else.</summary>
     public Density? LiquefiedDensity { get; init; }
@@ -64,6 +74,9 @@ public sealed record SubstanceFacts
             return new SubstanceFacts { Name = content.Name, At = t, State = content.State, Reasons = book.WithReason("name", "an orphan: what it is, is not known") };
         var pure = content.Pure;
         var gas = Escaping(content, facts);
+        var asGas = pure is not null && facts.StateAt(pure, t) == MatterState.Gas ? facts.Density(pure, t) : null;
+        var asLiquid = asGas is null ? null : facts.LiquidDensity(pure!, t);
+        var isLiquefied = asLiquid?.Value is not null && pure!.Element is null;
         return new SubstanceFacts
         {
             Name = content.Name,
@@ -76,8 +89,10 @@ public sealed record SubstanceFacts
             Boiling = pure is null ? null : book.Take("boiling_c", facts.BoilingPoint(pure)),
             Sublimation = pure is not null && facts.BoilingPoint(pure).Value is null && facts.SublimationPoint(pure) is { Value: not null } sublimes ? book.Take("sublimation_c", sublimes) : null,
             Flash = pure is null ? null : book.Take("flash_c", facts.FlashPoint(pure)),
-            Density = pure is null ? book.Identity("density_g_ml", content.Density, content) : book.Take("density_g_ml", facts.Density(pure, t)),
-            LiquefiedDensity = pure is not null && facts.StateAt(pure, t) == MatterState.Gas ? book.Take("liquefied_density_g_ml", facts.LiquidDensity(pure, t)) : null,
+            Density = pure is null ? book.Identity("density_g_ml", content.Density, content) : book.Take("density_g_ml", isLiquefied ? asLiquid! : facts.Density(pure, t)),
+            IsDensityOfLiquefied = isLiquefied,
+            GasDensity = asGas is null ? null : book.Take("gas_density_g_ml", asGas),
+            LiquefiedDensity = asLiquid is null ? null : book.Take("liquefied_density_g_ml", asLiquid),
             VapourPressure = book.Take("vapour_pressure_kpa", Total(content, t, facts)),
             VapourDensity = gas is not null && facts.MolarMass(gas) is { } m ? new Fraction(m / Air) : null,
             DiffusivityInAir = gas is null ? null : book.Take("diffusivity_in_air_cm2_s", facts.DiffusivityInAir(gas, t)),

@@ -63,6 +63,7 @@ internal sealed class FactsVerb : IVerb
         json.NumberOrNull("sublimation_c", facts.Sublimation?.Celsius);
         json.NumberOrNull("flash_point_c", facts.Flash?.Celsius);
         json.NumberOrNull("density_g_ml", facts.Density?.GramsPerMillilitre);
+        json.NumberOrNull("gas_density_g_ml", facts.GasDensity?.GramsPerMillilitre);
         json.NumberOrNull("liquefied_density_g_ml", facts.LiquefiedDensity?.GramsPerMillilitre);
         json.NumberOrNull("vapour_pressure_kpa", facts.VapourPressure?.Kilopascals);
         json.NumberOrNull("vapour_density_air", facts.VapourDensity?.Value);
@@ -121,8 +122,10 @@ internal sealed class FactsVerb : IVerb
             Line("boiling point", Celsius(facts.Boiling), "boiling_c");
         Line("sublimation point", Celsius(facts.Sublimation), "sublimation_c");
         Line("flash point", Celsius(facts.Flash), "flash_c");
-        Line("density", facts.Density is { } d ? $"{Words.Number(d.GramsPerMillilitre)} g/mL" : null, "density_g_ml");
-        if (facts.LiquefiedDensity is not null)
+        Line(facts.IsDensityOfLiquefied ? "density, liquefied" : "density", facts.Density is { } d ? $"{Words.Number(d.GramsPerMillilitre)} g/mL" : null, "density_g_ml");
+        if (facts.IsDensityOfLiquefied)
+            Line("density as a gas", $"{Words.Number(facts.GasDensity!.Value.GramsPerMillilitre)} g/mL at 1 atm", "gas_density_g_ml");
+        else if (facts.LiquefiedDensity is not null)
             Line("density, liquefied", $"{Words.Number(facts.LiquefiedDensity.Value.GramsPerMillilitre)} g/mL", "liquefied_density_g_ml");
         Line("vapour pressure", facts.VapourPressure is { } v ? $"{Words.Number(v.Kilopascals)} kPa" : null, "vapour_pressure_kpa");
         Line("vapour density", facts.VapourDensity is { } x ? $"{Words.Number(x.Value)} times air" : null, "vapour_density_air");

@@ -86,7 +86,23 @@ public sealed class SolidAndGasFactsTests
         var facts = SubstanceFacts.Of(Facts.Catalogue.Resolve("chlorine").Content!, C(20), Facts);
         Assert.Equal(0.00295, facts.Density!.Value.GramsPerMillilitre, 0.0001);
         Assert.Equal(1.41, facts.LiquefiedDensity!.Value.GramsPerMillilitre, 0.01);
+        Assert.False(facts.IsDensityOfLiquefied);
         Assert.Null(SubstanceFacts.Of(Facts.Catalogue.Resolve("bromine").Content!, C(20), Facts).LiquefiedDensity);
+    }
+
+    // Liquids under their own pressure by reference equations of state: sulfur dioxide 1.381 g/mL at 20 degrees C (Gao 2016), hydrogen sulfide 0.788
+    // (Lemmon 2006), hydrogen chloride 0.837 (Thol 2018); above its critical temperature of 9 degrees C ethylene is a gas only.
+    [Theory]
+    [InlineData("sulfur dioxide", 1.381, true)]
+    [InlineData("hydrogen sulfide", 0.788, true)]
+    [InlineData("hydrogen chloride", 0.837, true)]
+    [InlineData("ethylene", 0.00117, false)]
+    public void SubstanceFacts_OfACompoundThatCanBeLiquefied_IsTheLiquidAsItIsKept(string name, double gramsPerMillilitre, bool isLiquefied)
+    {
+        var facts = SubstanceFacts.Of(Facts.Catalogue.Resolve(name).Content!, C(20), Facts);
+        Assert.Equal(1, facts.Density!.Value.GramsPerMillilitre / gramsPerMillilitre, 0.02);
+        Assert.Equal(isLiquefied, facts.IsDensityOfLiquefied);
+        Assert.InRange(facts.GasDensity!.Value.GramsPerMillilitre, 0.001, 0.003);
     }
 
     // Arsenic sublimes at 616 degrees C (CRC Handbook) and has no boiling point at one atmosphere.

@@ -34,6 +34,8 @@ public sealed class Breathing : ILossPath
         var conducts = new Band<bool>(Conducts(state, g => g.Low), Conducts(state, g => g.Expected), Conducts(state, g => g.High));
         if (!conducts.High)
             return PathLoss.Absent("the gap is too fine to let air through within half a day");
+        if (state.Vapour.Count > 0 && state.Vapour.All(v => v.Pressure.Value is { Pascals: < PastClosure.NilPascals }))
+            return PathLoss.Absent("its vapour pressure is below a billionth of a pascal");
         var leaves = Leaves(state, swing, conducts);
         return leaves is null
             ? PathLoss.Absent("the vapour pressure over the content is not known or reaches that of the air: see past the closure")

@@ -13,7 +13,7 @@ public sealed class PastClosure : ILossPath
 {
     private static readonly Provenance Source = new("Bird, Stewart, Lightfoot, Transport Phenomena, 2nd ed.", "section 18.2, Stefan diffusion", "2002");
 
-    private const double NilPascals = 1e-9;
+    internal const double NilPascals = 1e-9;
 
     public string Name => "past the closure";
 

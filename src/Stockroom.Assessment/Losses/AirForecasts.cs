@@ -18,7 +18,7 @@ internal static class AirForecasts
         if (situation.Air is not { } air || situation.Content.IsUnknown)
             return null;
         var emissions = rate.High.KilogramsPerSecond > 0 ? AirEmission.Of(situation, facts) : [];
-        var (radon, thoron) = (RadonForecast.OfRadon(situation, facts, on), RadonForecast.OfThoron(situation, facts, on));
+        var (radon, thoron) = RadonForecast.Of(situation, facts, on);
         var breakage = AirBreakages.Of(situation, facts, air);
         if (emissions.Count == 0 && radon is null && thoron is null && breakage is null)
             return null;

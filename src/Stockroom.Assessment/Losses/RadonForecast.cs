@@ -25,15 +25,15 @@ public sealed record RadonForecast(Nuclide Gas, Band<ActivityConcentration> Inne
     /// <summary>Share of the reference level in the air that is breathed: the room's where there is one; null for thoron, which has none.</summary>
     public Band<Fraction>? ShareOfReference => Gas.Name == "Rn-222" ? (Room ?? Inner).Select(c => new Fraction(c / Reference)) : null;
 
-    /// <summary>Radon-222 on a day; null where the content holds no radium-226, or no air is described.</summary>
-    public static RadonForecast? OfRadon(Situation situation, PropertyFacts facts, DateOnly on) => Of(situation, facts, on, "radon", "Rn-222", "Ra-226", "radium-226");
+    /// <summary>Radon-222 and thoron on a day; null where the content holds no radium-226, no radium-224, or no air is described.</summary>
+    public static (RadonForecast? Radon, RadonForecast? Thoron) Of(Situation situation, PropertyFacts facts, DateOnly on) =>
+        situation.Air is { } air && DecayForecast.Of(situation, facts, GrownIn(situation, on)) is { } decay
+            ? (Of(situation, facts, air, decay, "radon", "Rn-222", "Ra-226", "radium-226"), Of(situation, facts, air, decay, "thoron", "Rn-220", "Ra-224", "radium-224"))
+            : default;
 
-    /// <summary>Thoron on a day; null where the content holds no radium-224, or no air is described.</summary>
-    public static RadonForecast? OfThoron(Situation situation, PropertyFacts facts, DateOnly on) => Of(situation, facts, on, "thoron", "Rn-220", "Ra-224", "radium-224");
-
-    private static RadonForecast? Of(Situation situation, PropertyFacts facts, DateOnly on, string called, string gas, string parent, string from)
+    private static RadonForecast? Of(Situation situation, PropertyFacts facts, AirSpace air, DecayForecast decay, string called, string gas, string parent, string from)
     {
-        if (situation.Air is not { } air || facts.Nuclide(gas) is not { } nuclide || DecayForecast.Of(situation, facts, GrownIn(situation, on)) is not { } decay)
+        if (facts.Nuclide(gas) is not { } nuclide)
             return null;
         var becquerels = decay.Members.Where(m => m.Nuclide.Name == parent).Sum(m => m.Activity.Becquerels);
         if (becquerels <= 0)

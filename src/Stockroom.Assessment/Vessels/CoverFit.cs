@@ -90,7 +90,7 @@ public sealed record CoverFit(string Cover, IReadOnlyList<CoverPoint> Points)
     {
         if (DensityOf(s.Content, s.Temperature, facts) is not { } density)
             return new CoverPoint("fits the vessel", null, $"the volume of {s.Content.Name} is not known", null);
-        var volume = (s.Amount.Kilograms / density.KilogramsPerCubicMetre) + ((s.CoverDepth?.Metres ?? 0) * s.Vessel.CrossSection.SquareMetres);
+        var volume = (s.Amount.Kilograms / density.KilogramsPerCubicMetre) + s.CoverVolume.CubicMetres;
         var percent = 100 * volume / s.Vessel.Volume.CubicMetres;
         return new CoverPoint("fits the vessel", percent <= FullestPercent, $"content and {cover.Name} fill {percent:0} % of the {s.Vessel.Name}", s.Vessel.Provenance);
     }
